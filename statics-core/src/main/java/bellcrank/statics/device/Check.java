@@ -1,0 +1,70 @@
+package bellcrank.statics.device;
+
+import java.util.HashSet;
+import java.util.List;
+
+/** The checks that parts make on their own fields. */
+final class Check {
+
+  private static final int LONGEST_NAME = 80;
+
+  private Check() {}
+
+  static String name(String kind, String name) {
+    String wanted =
+        "a text of 1 to " + LONGEST_NAME + " characters without \", line breaks or outer blanks";
+    if (name.isEmpty() || name.length() > LONGEST_NAME || !name.equals(name.strip())) {
+      throw new ModelException(kind, "name", quote(name), wanted);
+    }
+    boolean printable =
+        name.codePoints()
+            .allMatch(
+                c ->
+                    c != '"'
+                        && !Character.isISOControl(c)
+                        && Character.isDefined(c)
+                        && Character.getType(c) != Character.SURROGATE
+                        && Character.getType(c) != Character.LINE_SEPARATOR
+                        && Character.getType(c) != Character.PARAGRAPH_SEPARATOR
+                        && Character.getType(c) != Character.FORMAT);
+    if (!printable) {
+      throw new ModelException(kind, "name", quote(name), wanted);
+    }
+    return name;
+  }
+
+  static double finite(String part, String field, double value) {
+    if (!Double.isFinite(value)) {
+      throw new ModelException(part, field, value, "a finite number");
+    }
+    return value + 0.0;
+  }
+
+  static double positive(String part, String field, double value) {
+    if (!(finite(part, field, value) > 0)) {
+      throw new ModelException(part, field, value, "a number above 0");
+    }
+    return value;
+  }
+
+  static double notNegative(String part, String field, double value) {
+    if (finite(part, field, value) < 0) {
+      throw new ModelException(part, field, value, "0 or more");
+    }
+    return value + 0.0;
+  }
+
+  static List<String> different(String part, String field, List<String> names, int least) {
+    if (names.size() < least) {
+      throw new ModelException(part, field, names, "at least " + least + " names");
+    }
+    if (new HashSet<>(names).size() < names.size()) {
+      throw new ModelException(part, field, names, "names that differ");
+    }
+    return List.copyOf(names);
+  }
+
+  static String quote(String text) {
+    return '"' + text + '"';
+  }
+}

@@ -1,0 +1,294 @@
+package bellcrank.statics.device;
+
+import bellcrank.statics.geometry.Point;
+import bellcrank.statics.units.NearestName;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Checks that the parts of a device fit one another; finds all problems, not just the first. */
+final class DeviceValidation {
+
+  /** Bound on coordinates in m; beyond it a planar yard device is a slip of the unit. */
+  private static final double LARGEST_COORDINATE = 1e9;
+
+  private final DeviceBuilder device;
+  private final List<Problem> problems = new ArrayList<>();
+  private final Map<String, Body> bodies = new HashMap<>();
+  private final Map<String, Connection> connections = new HashMap<>();
+  private final Map<String, Load> loads = new HashMap<>();
+
+  DeviceValidation(DeviceBuilder device) {
+    this.device = device;
+  }
+
+  List<Problem> problems() {
+    for (Map.Entry<String, Point> point : device.points.entrySet()) {
+      Point place = point.getValue();
+      if (Math.max(Math.abs(place.x()), Math.abs(place.y())) > LARGEST_COORDINATE) {
+        problem(point.getKey(), "place", place, "coordinates within " + LARGEST_COORDINATE + " m");
+      }
+    }
+    names();
+    device.members.forEach(this::member);
+    device.joints.forEach(joint -> point(joint.name(), "at", joint.at()));
+    device.connections.forEach(this::connection);
+    device.loads.forEach(load -> new LoadValidation(this).check(load));
+    device.counts.forEach(
+        (name, count) -> {
+          if (!connections.containsKey(name)) {
+            problem(name, "count", count, oneOf("connection", name, connections.keySet()));
+          }
+        });
+    cases();
+    device.advantage.ifPresent(this::advantage);
+    return problems;
+  }
+
+  private void names() {
+    Map<String, Body> seen = bodies;
+    seen.put(Ground.NAME, Ground.GROUND);
+    List<Body> all = new ArrayList<>(device.members);
+    all.addAll(device.joints);
+    if (all.isEmpty()) {
+      problem(device.name, "members", "none", "at least one member or joint");
+    }
+    for (Body body : all) {
+      if (seen.putIfAbsent(body.name(), body) != null) {
+        problem(
+            body.name(),
+            "name",
+            Check.quote(body.name()),
+            "a name that no other body has (" + Ground.NAME + " is reserved)");
+      }
+    }
+    for (Connection connection : device.connections) {
+      if (connections.putIfAbsent(connection.name(), connection) != null) {
+        taken(connection.name());
+      }
+    }
+    for (Load load : device.loads) {
+      if (connections.containsKey(load.name()) || loads.putIfAbsent(load.name(), load) != null) {
+        taken(load.name());
+      }
+    }
+  }
+
+  private void taken(String name) {
+    problem(name, "name", Check.quote(name), "a name that no other connection, load or sought has");
+  }
+
+  private void member(Member member) {
+    member.points().forEach(point -> point(member.name(), "points", point));
+    member.outline().forEach(point -> point(member.name(), "outline", point));
+    for (Bar bar : member.bars()) {
+      apart(member.name(), "bars", bar.start(), bar.end());
+    }
+  }
+
+  private void connection(Connection connection) {
+    String name = connection.name();
+    boolean known = true;
+    for (int i = 0; i < connection.bodies().size(); i++) {
+      known &= body(name, connection.bodies().get(i));
+      known &= point(name, "at", connection.places().get(i));
+    }
+    if (!known) {
+      return;
+    }
+    for (int i = 0; i < connection.bodies().size(); i++) {
+      atJoint(name, connection.bodies().get(i), connection.places().get(i));
+    }
+    if (connection instanceof Clamp
+        || connection instanceof Guide
+        || connection instanceof ContactBase) {
+      connection.bodies().forEach(body -> notJoint(name, "joins", body));
+    } else if (connection instanceof Roller
+        || connection instanceof Contact
+        || connection instanceof Slot) {
+      // its direction is fixed in the second body, which must be able to turn with it
+      notJoint(name, "joins", connection.bodies().get(1));
+    } else if (connection instanceof Strut
+        || connection instanceof Line
+        || connection instanceof Screw) {
+      apart(name, "ends", connection.places().get(0), connection.places().get(1));
+    } else if (connection instanceof Reeving reeving) {
+      rope(name, reeving.stops());
+    } else if (connection instanceof Wrap wrap) {
+      rope(name, List.of(wrap.first(), wrap.post(), wrap.last()));
+    }
+  }
+
+  private void rope(String name, List<Stop> stops) {
+    Set<String> joined = new HashSet<>();
+    for (int i = 0; i < stops.size(); i++) {
+      Stop stop = stops.get(i);
+      joined.add(stop.body());
+      if (stop.kind() == Stop.Kind.DRUM) {
+        notJoint(name, "drum", stop.body());
+      }
+      if (i == 0) {
+        continue;
+      }
+      Stop before = stops.get(i - 1);
+      double distance =
+          device
+              .points
+              .getOrDefault(before.at(), Point.ORIGIN)
+              .distance(device.points.getOrDefault(stop.at(), Point.ORIGIN));
+      double least =
+          Math.abs(before.turn().sign() * before.radius() - stop.turn().sign() * stop.radius());
+      if (!(distance > least)) {
+        problem(
+            name,
+            "stops " + i + " and " + (i + 1),
+            distance + " m apart",
+            "more than " + least + " m, so that the rope has a straight part between them");
+      }
+    }
+    if (joined.size() < 2) {
+      problem(name, "joins", joined, "at least two bodies");
+    }
+  }
+
+  private void cases() {
+    Set<String> seen = new HashSet<>();
+    for (LoadCase one : device.cases) {
+      if (!seen.add(one.name())) {
+        problem(one.name(), "name", Check.quote(one.name()), "a name that no other case has");
+      }
+      for (String load : one.factors().keySet()) {
+        Load found = loads.get(load);
+        if (found == null || found instanceof Sought) {
+          problem(one.name(), "factors", Check.quote(load), oneOf("load", load, loads.keySet()));
+        }
+      }
+    }
+  }
+
+  private void advantage(EffortAndResistance pair) {
+    force("effort", pair.effort());
+    force("resistance", pair.resistance());
+  }
+
+  private void force(String field, String name) {
+    Load load = loads.get(name);
+    Connection connection = connections.get(name);
+    boolean usable =
+        load instanceof Force
+            || load instanceof Weight
+            || load instanceof Couple
+            || (load instanceof Sought sought && sought.want() != Sought.Want.COMPONENTS)
+            || connection instanceof Strut
+            || connection instanceof Line
+            || connection instanceof Reeving
+            || connection instanceof Screw;
+    if (!usable) {
+      List<String> known = new ArrayList<>(loads.keySet());
+      known.addAll(connections.keySet());
+      problem(
+          "advantage",
+          field,
+          Check.quote(name),
+          "a force, weight, couple, sought quantity, strut, line, reeving or screw; "
+              + oneOf("part", name, known));
+    }
+  }
+
+  Load load(String name) {
+    return loads.getOrDefault(name, new Couple("none", "none", 0));
+  }
+
+  /** The pin of that name, if the name is no body's. */
+  boolean isPin(String name) {
+    return !bodies.containsKey(name) && connections.get(name) instanceof Pin;
+  }
+
+  String placeOfPin(String name) {
+    Connection pin = connections.get(name);
+    return pin == null ? "" : pin.places().get(0);
+  }
+
+  Body known(String name) {
+    return bodies.getOrDefault(name, Ground.GROUND);
+  }
+
+  boolean body(String part, String body) {
+    if (bodies.containsKey(body)) {
+      return true;
+    }
+    problem(part, "body", Check.quote(body), oneOf("body", body, bodies.keySet()));
+    return false;
+  }
+
+  List<String> bodyAndPinNames() {
+    List<String> names = new ArrayList<>(bodies.keySet());
+    connections.values().stream()
+        .filter(Pin.class::isInstance)
+        .forEach(pin -> names.add(pin.name()));
+    return names;
+  }
+
+  boolean point(String part, String field, String point) {
+    if (device.points.containsKey(point)) {
+      return true;
+    }
+    problem(part, field, Check.quote(point), oneOf("point", point, device.points.keySet()));
+    return false;
+  }
+
+  void apart(String part, String field, String start, String end) {
+    Point a = device.points.get(start);
+    Point b = device.points.get(end);
+    if (a != null && b != null && a.equals(b)) {
+      problem(part, field, start + " and " + end + " at the same place", "two places apart");
+    }
+  }
+
+  void notJoint(String part, String field, String body) {
+    if (bodies.get(body) instanceof Joint) {
+      problem(part, field, "the joint " + body, "a member or the ground, which can turn or hold");
+    }
+  }
+
+  void atJoint(String part, String body, String place) {
+    if (bodies.get(body) instanceof Joint joint) {
+      Point own = device.points.get(joint.at());
+      Point used = device.points.get(place);
+      if (own != null && used != null && !own.equals(used)) {
+        problem(
+            part,
+            "at",
+            Check.quote(place),
+            "the place of joint " + body + ", which is " + joint.at());
+      }
+    }
+  }
+
+  boolean hasBars(String member) {
+    return bodies.get(member) instanceof Member found && !found.bars().isEmpty();
+  }
+
+  void problem(String part, String field, Object value, String wanted) {
+    problems.add(new Problem(part, field, String.valueOf(value), wanted));
+  }
+
+  static String oneOf(String kind, String wrong, Collection<String> known) {
+    if (known.isEmpty()) {
+      return "the name of a " + kind + " (there is none)";
+    }
+    return NearestName.of(wrong, known)
+        .map(near -> "the name of a " + kind + "; the nearest is " + Check.quote(near))
+        .orElseGet(
+            () ->
+                "the name of a "
+                    + kind
+                    + ": "
+                    + String.join(", ", known.stream().sorted().limit(12).toList())
+                    + (known.size() > 12 ? ", …" : ""));
+  }
+}

@@ -1,0 +1,89 @@
+package bellcrank.statics.device;
+
+import java.util.Optional;
+
+/** Which quantity of a part is asked for; each has one word in the text of an {@link Ask}. */
+public enum Measure {
+  /**
+   * The natural one: the value of a sought quantity (its size for components), the tension of a
+   * strut, line, reeving, wrap or screw, the normal force of a roller, slot, guide or contact, the
+   * size of any other force, a couple.
+   */
+  VALUE("value"),
+  /** Component to the right, in N; of a centre of gravity its abscissa, in m. */
+  X("x"),
+  /** Component up, in N; of a centre of gravity its ordinate, in m. */
+  Y("y"),
+  /** Size of a force in N, 0 or more; of a sought force negative if it acts the other way. */
+  SIZE("size"),
+  /** Direction of a force in rad from the x axis, counter-clockwise, 0 to 2π without the end. */
+  DIRECTION("direction"),
+  /** Couple in N·m, counter-clockwise positive. */
+  COUPLE("couple"),
+  /** Moment about a point in N·m, counter-clockwise positive; of a bar its bending moment. */
+  MOMENT("moment"),
+  /**
+   * Normal force in N, positive along the stated push; of a bar its axial force, tension positive.
+   */
+  NORMAL("normal"),
+  /** Friction force of a contact in N, positive to the right when the push points up. */
+  FRICTION("friction"),
+  /** Distance of a base's normal force from its middle in m, positive as friction is. */
+  OFFSET("offset"),
+  /** Axial force in N, tension positive; of a rope its tension at the first stop. */
+  TENSION("tension"),
+  /** Tension of a rope at its last stop in N. */
+  END_TENSION("end tension"),
+  /** Axial force in N, compression positive. */
+  COMPRESSION("compression"),
+  /** A sought mass in kg. */
+  MASS("mass"),
+  /** Couple in N·m that turns a screw against its load. */
+  RAISING("raising"),
+  /** Couple in N·m that turns a screw with its load; negative if the load drives the screw. */
+  LOWERING("lowering"),
+  /** Ratio of the two tensions of a wrap. */
+  RATIO_OF_TENSIONS("ratio"),
+  /** Line of action of a resultant. */
+  LINE("line"),
+  /** Where a resultant or a centre of gravity meets a line, in m from the line's first point. */
+  DISTANCE("distance"),
+  /** Moment arm of a resultant about a point in m. */
+  ARM("arm"),
+  /** Ideal mechanical advantage: the velocity ratio. */
+  IDEAL("ideal"),
+  /** Actual mechanical advantage: resistance over effort, with weights, friction and losses. */
+  ACTUAL("actual"),
+  /** Shear force of a bar in N. */
+  SHEAR("shear"),
+  /** Whether the device is in balance. */
+  OUTCOME("outcome"),
+  /** Number of ways in which the device can still move. */
+  FREEDOMS("freedoms"),
+  /** Number of restraints that are too many. */
+  REDUNDANCY("redundancy");
+
+  private final String word;
+
+  Measure(String word) {
+    this.word = word;
+  }
+
+  /**
+   * The text form.
+   *
+   * @return one or two lower-case words with one blank between
+   */
+  public String word() {
+    return word;
+  }
+
+  static Optional<Measure> find(String word) {
+    for (Measure one : values()) {
+      if (one.word.equals(word)) {
+        return Optional.of(one);
+      }
+    }
+    return Optional.empty();
+  }
+}

@@ -1,0 +1,144 @@
+package bellcrank.statics.device;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Which measures each kind of part has. */
+final class PartMeasures {
+
+  static final Set<Measure> WHOLE =
+      EnumSet.of(Measure.OUTCOME, Measure.FREEDOMS, Measure.REDUNDANCY);
+
+  static final Set<Measure> MEMBER = EnumSet.of(Measure.NORMAL, Measure.SHEAR, Measure.MOMENT);
+
+  static final Set<Measure> ADVANTAGE = EnumSet.of(Measure.ACTUAL, Measure.IDEAL);
+
+  static final Set<Measure> CENTRE = EnumSet.of(Measure.X, Measure.Y, Measure.DISTANCE);
+
+  private static final Set<Measure> FORCE =
+      EnumSet.of(
+          Measure.VALUE, Measure.X, Measure.Y, Measure.SIZE, Measure.DIRECTION, Measure.MOMENT);
+
+  private static final Set<Measure> COUPLE =
+      EnumSet.of(Measure.VALUE, Measure.COUPLE, Measure.MOMENT);
+
+  static final Set<Measure> GROUP = force(Measure.COUPLE);
+
+  static final Set<Measure> RESULTANT = force(Measure.LINE, Measure.DISTANCE, Measure.ARM);
+
+  private PartMeasures() {}
+
+  private static Set<Measure> force(Measure... more) {
+    Set<Measure> all = EnumSet.copyOf(FORCE);
+    all.addAll(List.of(more));
+    return all;
+  }
+
+  static Set<Measure> of(Connection connection) {
+    if (connection instanceof Clamp) {
+      return force(Measure.COUPLE);
+    } else if (connection instanceof Roller || connection instanceof Slot) {
+      return force(Measure.NORMAL);
+    } else if (connection instanceof Guide) {
+      return force(Measure.COUPLE, Measure.NORMAL);
+    } else if (connection instanceof Strut || connection instanceof Line) {
+      return force(Measure.TENSION, Measure.COMPRESSION);
+    } else if (connection instanceof Screw) {
+      return force(Measure.TENSION, Measure.COMPRESSION, Measure.RAISING, Measure.LOWERING);
+    } else if (connection instanceof Reeving) {
+      return force(Measure.TENSION, Measure.END_TENSION);
+    } else if (connection instanceof Wrap) {
+      return force(Measure.TENSION, Measure.END_TENSION, Measure.RATIO_OF_TENSIONS);
+    } else if (connection instanceof Contact) {
+      return force(Measure.NORMAL, Measure.FRICTION);
+    } else if (connection instanceof ContactBase) {
+      return force(Measure.NORMAL, Measure.FRICTION, Measure.COUPLE, Measure.OFFSET);
+    }
+    return FORCE;
+  }
+
+  static Set<Measure> of(Load load) {
+    if (isCouple(load)) {
+      return COUPLE;
+    }
+    return load instanceof Sought sought && sought.want() == Sought.Want.MASS
+        ? force(Measure.MASS)
+        : FORCE;
+  }
+
+  /** Whether a load has the same moment about every point. */
+  static boolean isCouple(Load load) {
+    return load instanceof Couple
+        || load instanceof TorsionSpring
+        || (load instanceof Sought sought && sought.want() == Sought.Want.COUPLE);
+  }
+
+  static String kind(Load load) {
+    if (load instanceof Force) {
+      return "force";
+    } else if (load instanceof Couple) {
+      return "couple";
+    } else if (load instanceof SpreadLoad) {
+      return "spread load";
+    } else if (load instanceof Weight) {
+      return "weight";
+    } else if (load instanceof Spring) {
+      return "spring";
+    } else if (load instanceof TorsionSpring) {
+      return "torsion spring";
+    }
+    return switch (((Sought) load).want()) {
+      case FORCE, COMPONENTS -> "sought force";
+      case COUPLE -> "sought couple";
+      case MASS -> "sought mass";
+    };
+  }
+
+  static String words(Collection<Measure> measures) {
+    List<String> words = measures.stream().map(Measure::word).toList();
+    int last = words.size() - 1;
+    return last == 0
+        ? words.get(0)
+        : words.stream().limit(last).collect(Collectors.joining(", ")) + " or " + words.get(last);
+  }
+
+  static List<Ask> all(Device device) {
+    List<Ask> asks = new ArrayList<>();
+    for (Connection connection : device.connections()) {
+      add(asks, new Subject.Part(connection.name()), of(connection));
+    }
+    for (Load load : device.loads()) {
+      add(asks, new Subject.Part(load.name()), of(load));
+    }
+    if (device.loads().size() > device.sought().size()) {
+      add(asks, new Subject.Resultant(List.of()), RESULTANT);
+    }
+    if (hasWeight(device)) {
+      add(asks, new Subject.Centre(List.of()), CENTRE);
+    }
+    if (device.advantage().isPresent()) {
+      add(asks, new Subject.Advantage(), ADVANTAGE);
+    }
+    add(asks, new Subject.Whole(), WHOLE);
+    return List.copyOf(asks);
+  }
+
+  private static boolean hasWeight(Device device) {
+    return device.loads().stream().anyMatch(Weight.class::isInstance)
+        || device.connections().stream()
+            .anyMatch(one -> one instanceof Strut strut && strut.mass() > 0);
+  }
+
+  private static void add(List<Ask> asks, Subject subject, Set<Measure> measures) {
+    for (Measure measure : measures) {
+      // these three need a point or a line as well
+      if (measure != Measure.MOMENT && measure != Measure.ARM && measure != Measure.DISTANCE) {
+        asks.add(Ask.of(subject, measure));
+      }
+    }
+  }
+}

@@ -1,0 +1,6 @@
+/**
+ * The immutable model of a device: bodies, connections, loads, cases and asks, with validation and
+ * no solving. SI inside; x right, y up; counter-clockwise positive; places are the drawn pose in
+ * world axes.
+ */
+package bellcrank.statics.device;

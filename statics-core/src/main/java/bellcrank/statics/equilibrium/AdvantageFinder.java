@@ -1,0 +1,128 @@
+package bellcrank.statics.equilibrium;
+
+import bellcrank.statics.device.Connection;
+import bellcrank.statics.device.Couple;
+import bellcrank.statics.device.Device;
+import bellcrank.statics.device.EffortAndResistance;
+import bellcrank.statics.device.Force;
+import bellcrank.statics.device.Load;
+import bellcrank.statics.device.Sought;
+import bellcrank.statics.device.Weight;
+import bellcrank.statics.equilibrium.internal.MotionFinder;
+import bellcrank.statics.equilibrium.internal.Solved;
+import java.util.Optional;
+
+/**
+ * Finds the mechanical advantage: ideal from the velocities of the free motion (virtual work),
+ * actual from the forces of the balance.
+ */
+final class AdvantageFinder {
+
+  private static final double ZERO = 1e-9;
+
+  private final Balance balance;
+  private final Device device;
+  private final Solved solved;
+
+  AdvantageFinder(Balance balance, Solved solved) {
+    this.balance = balance;
+    this.device = balance.device();
+    this.solved = solved;
+  }
+
+  Advantage find(EffortAndResistance pair) {
+    if (turns(pair.effort()) != turns(pair.resistance())) {
+      return new Advantage.NotDefined("the one is a couple and the other a force");
+    }
+    String released = device.connection(pair.effort()).isPresent() ? pair.effort() : "";
+    MotionFinder motion = MotionFinder.of(device, balance.pose(), false, released);
+    if (motion.count() == 0) {
+      return new Advantage.NotDefined("nothing moves, so there is no ratio of velocities");
+    }
+    double[] effort = powers(motion, pair.effort());
+    double[] resistance = powers(motion, pair.resistance());
+    int fastest = 0;
+    double largestResistance = 0;
+    for (int m = 0; m < effort.length; m++) {
+      fastest = Math.abs(effort[m]) > Math.abs(effort[fastest]) ? m : fastest;
+      largestResistance = Math.max(largestResistance, Math.abs(resistance[m]));
+    }
+    if (Math.abs(effort[fastest]) <= ZERO) {
+      return new Advantage.NotDefined("the effort does no work on what can move");
+    }
+    if (largestResistance <= ZERO * Math.abs(effort[fastest])) {
+      return new Advantage.NotDefined(
+          "dead centre: the resistance does not move, so the ratio has no bound");
+    }
+    double share = resistance[fastest] / effort[fastest];
+    for (int m = 0; m < effort.length; m++) {
+      if (Math.abs(resistance[m] - share * effort[m]) > ZERO * largestResistance) {
+        return new Advantage.NotDefined(
+            "there are " + effort.length + " free motions, which give different ratios");
+      }
+    }
+    return forces(pair, -1 / share);
+  }
+
+  private Advantage forces(EffortAndResistance pair, double ideal) {
+    Optional<Answer> none = balance.noForces();
+    if (none.isPresent()) {
+      return new Advantage.IdealOnly(ideal, ((Answer.Unanswered) none.get()).explanation());
+    }
+    Answer effort = value(pair.effort());
+    Answer resistance = value(pair.resistance());
+    if (!(effort instanceof Answer.Value e) || !(resistance instanceof Answer.Value r)) {
+      return new Advantage.IdealOnly(ideal, "statics alone does not fix both forces");
+    }
+    if (Math.abs(e.si()) <= 1e-12 * solved.forceScale()) {
+      return new Advantage.IdealOnly(ideal, "the effort is zero");
+    }
+    return new Advantage.Ratio(ideal, r.si() / e.si());
+  }
+
+  private boolean turns(String name) {
+    Load load = device.load(name).orElse(null);
+    return load instanceof Couple
+        || (load instanceof Sought sought && sought.want() == Sought.Want.COUPLE);
+  }
+
+  /** Power of a unit of the force on each motion; a load is a unit along its own direction. */
+  private double[] powers(MotionFinder motion, String name) {
+    Load load = device.load(name).orElse(null);
+    if (load == null || load instanceof Sought) {
+      return motion.powers(name);
+    }
+    double[] powers = motion.loadPowers(name, solved);
+    double size = size(load);
+    for (int m = 0; m < powers.length; m++) {
+      powers[m] = size == 0 ? 0 : powers[m] / size;
+    }
+    return powers;
+  }
+
+  private double size(Load load) {
+    if (load instanceof Force force) {
+      return force.vector().norm();
+    }
+    if (load instanceof Weight weight) {
+      return weight.mass() * device.gravity().norm();
+    }
+    // a couple's power is taken with its sign, so that its value may be negative
+    return load instanceof Couple couple ? couple.moment() / device.size() : 0;
+  }
+
+  private Answer value(String name) {
+    Load load = device.load(name).orElse(null);
+    Optional<Connection> connection = device.connection(name);
+    if (connection.isEmpty() && load instanceof Sought sought) {
+      int column = solved.assembly().soughtColumn(name);
+      double size = sought.want() == Sought.Want.COUPLE ? device.size() : 1;
+      return Values.of(
+          solved.unknown(column) * size,
+          bellcrank.statics.units.Dimension.FORCE,
+          solved.determined(column));
+    }
+    return new Answering(balance, solved)
+        .answer(bellcrank.statics.device.Ask.of(name, bellcrank.statics.device.Measure.VALUE));
+  }
+}

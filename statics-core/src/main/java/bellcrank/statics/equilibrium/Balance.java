@@ -1,0 +1,288 @@
+package bellcrank.statics.equilibrium;
+
+import bellcrank.statics.device.Ask;
+import bellcrank.statics.device.Connection;
+import bellcrank.statics.device.Device;
+import bellcrank.statics.device.LoadCase;
+import bellcrank.statics.device.Pin;
+import bellcrank.statics.device.Pose;
+import bellcrank.statics.equilibrium.internal.MotionFinder;
+import bellcrank.statics.equilibrium.internal.Solved;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The equilibrium of a device under one case of loads: outcome, forces, freedoms, undetermined
+ * forces and broken conditions. Immutable.
+ *
+ * <p>One-sided parts (lines, one-sided rollers, contacts) are taken as holding; where the balance
+ * needs from one of them what it cannot give, it is among the {@link #violations()}.
+ */
+public final class Balance {
+
+  /** Relative error of a number times condition above which a shape is called near-critical. */
+  private static final double NEAR_CRITICAL = 1e-9;
+
+  private final Device device;
+  private final LoadCase loadCase;
+  private final Pose pose;
+  private final Solved solved;
+  private final List<String> undecided;
+  private final List<Violation> violations;
+
+  private Balance(Device device, LoadCase loadCase, Pose pose) {
+    this.device = device;
+    this.loadCase = loadCase;
+    this.pose = pose;
+    solved = Solved.of(device, loadCase, pose);
+    undecided = undecided(device);
+    violations =
+        solved.balanced() && undecided.isEmpty()
+            ? new Conditions(device, solved).violations()
+            : List.of();
+  }
+
+  /**
+   * Balance of a device under its first case, as drawn.
+   *
+   * @param device the device
+   * @return its balance
+   */
+  public static Balance of(Device device) {
+    return new Balance(device, device.cases().get(0), Pose.DRAWN);
+  }
+
+  /**
+   * Balance of a device under a case, as drawn.
+   *
+   * @param device the device
+   * @param loadCase name of the case
+   * @return its balance
+   * @throws bellcrank.statics.device.ModelException if there is no such case
+   */
+  public static Balance of(Device device, String loadCase) {
+    return new Balance(device, device.loadCase(loadCase), Pose.DRAWN);
+  }
+
+  /**
+   * Balance of a device under a case in a pose. The pose must fit the connections.
+   *
+   * @param device the device
+   * @param loadCase factors on the loads
+   * @param pose where the bodies are
+   * @return its balance
+   */
+  public static Balance of(Device device, LoadCase loadCase, Pose pose) {
+    return new Balance(device, loadCase, pose);
+  }
+
+  /** Parts whose law is a range even where the equations have one solution. */
+  private static List<String> undecided(Device device) {
+    List<String> parts = List.of();
+    for (Connection connection : device.connections()) {
+      if (connection instanceof Pin pin && pin.friction() > 0) {
+        parts = new ArrayList<>(parts);
+        parts.add(pin.name());
+      }
+    }
+    return parts;
+  }
+
+  /**
+   * The device.
+   *
+   * @return the device
+   */
+  public Device device() {
+    return device;
+  }
+
+  /**
+   * The case.
+   *
+   * @return factors on the loads
+   */
+  public LoadCase loadCase() {
+    return loadCase;
+  }
+
+  /**
+   * The pose.
+   *
+   * @return where the bodies are
+   */
+  public Pose pose() {
+    return pose;
+  }
+
+  /**
+   * How it comes out.
+   *
+   * @return the outcome
+   */
+  public Outcome outcome() {
+    if (!undecided.isEmpty()) {
+      return new Outcome.NotDecided(undecided);
+    }
+    if (!solved.balanced()) {
+      MotionFinder finder = MotionFinder.of(device, pose, true, "");
+      return new Outcome.NoBalance(
+          FreedomWriter.write(device, finder, finder.driven(solved), false, true));
+    }
+    return isHeld() ? new Outcome.InBalance() : new Outcome.InBalanceForTheseLoads();
+  }
+
+  private boolean isHeld() {
+    return solved.isHeld();
+  }
+
+  /**
+   * Independent ways in which the device still moves although sought efforts hold.
+   *
+   * @return empty if it is held
+   */
+  public List<Freedom> freedoms() {
+    return isHeld() ? List.of() : Mobility.of(device, pose, true).freedoms();
+  }
+
+  /**
+   * What moves when only the connections hold.
+   *
+   * @return the mobility without sought efforts
+   */
+  public Mobility mobility() {
+    return Mobility.of(device, pose, false);
+  }
+
+  /**
+   * Forces that statics alone does not fix, as asks of their natural components.
+   *
+   * @return empty if all are fixed
+   */
+  public List<Ask> undetermined() {
+    return new UnknownNames(device, solved).undetermined();
+  }
+
+  /**
+   * How many restraints are more than statics needs.
+   *
+   * @return 0 or more
+   */
+  public int redundancy() {
+    return solved.redundancy();
+  }
+
+  /**
+   * Conditions that the forces of the balance break.
+   *
+   * @return empty if none, or if there is no balance
+   */
+  public List<Violation> violations() {
+    return violations;
+  }
+
+  /**
+   * How well the forces close: the largest force or moment over the size that is left on any body.
+   *
+   * @return relative to the largest force; 0 or more
+   */
+  public double residual() {
+    return solved.residual();
+  }
+
+  /**
+   * Estimate of the condition number of the scaled equations.
+   *
+   * @return 1 or more
+   */
+  public double condition() {
+    return solved.condition();
+  }
+
+  /**
+   * Whether the shape is close to a critical one, and what a small move would do.
+   *
+   * @return empty if it is not
+   */
+  public Optional<NearCritical> nearCritical() {
+    if (!solved.balanced() || !(solved.condition() * Math.ulp(1.0) > NEAR_CRITICAL)) {
+      return Optional.empty();
+    }
+    return Sensitivity.worst(device, loadCase, pose, solved);
+  }
+
+  /**
+   * The answer to an ask. An {@code in case} of the ask is not regarded: this balance is of one
+   * case.
+   *
+   * @param ask what is asked
+   * @return the answer, or why there is none
+   * @throws bellcrank.statics.device.ModelException if the ask names what the device does not have
+   */
+  public Answer answer(Ask ask) {
+    return new Answering(this, solved).answer(ask.check(device));
+  }
+
+  /**
+   * The answer to an ask.
+   *
+   * @param ask text of the ask, such as {@code hinge.x on lever}
+   * @return the answer, or why there is none
+   * @throws bellcrank.statics.device.ModelException if the text is no ask or names what the device
+   *     does not have
+   */
+  public Answer answer(String ask) {
+    return answer(Ask.parse(ask));
+  }
+
+  /**
+   * The number that answers an ask.
+   *
+   * @param ask text of the ask
+   * @return in SI units; empty if there is no number
+   * @throws bellcrank.statics.device.ModelException if the text is no ask or names what the device
+   *     does not have
+   */
+  public OptionalDouble number(String ask) {
+    return answer(ask) instanceof Answer.Value value
+        ? OptionalDouble.of(value.si())
+        : OptionalDouble.empty();
+  }
+
+  /**
+   * What every connection does to its bodies; the ground is left out, since it takes the opposite.
+   *
+   * @return in the order of the model
+   */
+  public List<Reaction> reactions() {
+    return new Reactions(this, solved).all();
+  }
+
+  /**
+   * The mechanical advantage between the device's stated effort and resistance.
+   *
+   * @return empty if none are stated
+   */
+  public Optional<Advantage> advantage() {
+    return device.advantage().map(pair -> new AdvantageFinder(this, solved).find(pair));
+  }
+
+  /** Why forces cannot be told, if so. */
+  Optional<Answer> noForces() {
+    if (!undecided.isEmpty()) {
+      return Optional.of(
+          new Answer.Unanswered(
+              Answer.Reason.NOT_DECIDED,
+              "friction in " + String.join(", ", undecided) + " leaves a range of forces"));
+    }
+    if (!solved.balanced()) {
+      return Optional.of(
+          new Answer.Unanswered(
+              Answer.Reason.NO_BALANCE,
+              "the device is not in balance, so it carries no reactions"));
+    }
+    return Optional.empty();
+  }
+}

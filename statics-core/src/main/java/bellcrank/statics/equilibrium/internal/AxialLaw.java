@@ -1,0 +1,57 @@
+package bellcrank.statics.equilibrium.internal;
+
+/** A tension along the straight line between a point of one body and a point of another. */
+final class AxialLaw extends ForceLaw {
+
+  private final int first;
+  private final int second;
+  private final double ax;
+  private final double ay;
+  private final double bx;
+  private final double by;
+
+  AxialLaw(String owner, int first, int second, double ax, double ay, double bx, double by) {
+    super(owner);
+    this.first = first;
+    this.second = second;
+    this.ax = ax;
+    this.ay = ay;
+    this.bx = bx;
+    this.by = by;
+  }
+
+  @Override
+  int columns() {
+    return 1;
+  }
+
+  @Override
+  int actions() {
+    return 2;
+  }
+
+  @Override
+  int bodyOf(int action) {
+    return action == 0 ? first : second;
+  }
+
+  @Override
+  int columnOf(int action) {
+    return 0;
+  }
+
+  @Override
+  void evaluate(Placements at, Actions out) {
+    double x1 = at.x(first, ax, ay);
+    double y1 = at.y(first, ax, ay);
+    double x2 = at.x(second, bx, by);
+    double y2 = at.y(second, bx, by);
+    double dx = x2 - x1;
+    double dy = y2 - y1;
+    double length = Math.sqrt(dx * dx + dy * dy);
+    // ends that meet leave no direction: the column is zero and the order finds it singular
+    double scale = length > 0 ? 1 / length : 0;
+    out.put(firstAction, x1, y1, dx * scale, dy * scale, 0);
+    out.put(firstAction + 1, x2, y2, -dx * scale, -dy * scale, 0);
+  }
+}

@@ -1,0 +1,61 @@
+package bellcrank.statics.equilibrium.internal;
+
+/** A sought effort: one or two directions, or a couple, on one body; fixed in the world. */
+final class SoughtLaw extends ForceLaw {
+
+  private final int body;
+  private final double qx;
+  private final double qy;
+  private final double[] directions;
+
+  /**
+   * A law.
+   *
+   * @param directions x and y of each unknown's force in turn; empty for a couple
+   */
+  SoughtLaw(String owner, int body, double qx, double qy, double[] directions) {
+    super(owner);
+    this.body = body;
+    this.qx = qx;
+    this.qy = qy;
+    this.directions = directions;
+  }
+
+  @Override
+  int columns() {
+    return Math.max(1, directions.length / 2);
+  }
+
+  @Override
+  int actions() {
+    return columns();
+  }
+
+  @Override
+  int bodyOf(int action) {
+    return body;
+  }
+
+  @Override
+  int columnOf(int action) {
+    return action;
+  }
+
+  @Override
+  boolean isCouple(int column) {
+    return directions.length == 0;
+  }
+
+  @Override
+  void evaluate(Placements at, Actions out) {
+    double x = at.x(body, qx, qy);
+    double y = at.y(body, qx, qy);
+    if (directions.length == 0) {
+      out.put(firstAction, x, y, 0, 0, 1);
+      return;
+    }
+    for (int k = 0; k < directions.length; k += 2) {
+      out.put(firstAction + k / 2, x, y, directions[k], directions[k + 1], 0);
+    }
+  }
+}

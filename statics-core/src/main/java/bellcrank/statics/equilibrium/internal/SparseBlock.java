@@ -1,0 +1,64 @@
+package bellcrank.statics.equilibrium.internal;
+
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.data.DMatrixSparseCSC;
+import org.ejml.data.DMatrixSparseTriplet;
+import org.ejml.interfaces.linsol.LinearSolverSparse;
+import org.ejml.ops.DConvertMatrixStruct;
+import org.ejml.sparse.FillReducing;
+import org.ejml.sparse.csc.factory.LinearSolverFactory_DSCC;
+
+/**
+ * One large irreducible block in a sparse LU factor by EJML, without EJML's own fill ordering: the
+ * block is ordered here (reverse Cuthill–McKee on the symmetric pattern of matched unknowns).
+ */
+final class SparseBlock {
+
+  private final Order order;
+  private final int from;
+  private final int size;
+  private final int[] newOf;
+  private final double[] gathered;
+  private final DMatrixRMaj right;
+  private final DMatrixRMaj solution;
+  private LinearSolverSparse<DMatrixSparseCSC, DMatrixRMaj> lu;
+
+  SparseBlock(Order order, int from, int size) {
+    this.order = order;
+    this.from = from;
+    this.size = size;
+    newOf = new CuthillMcKee(order, from, size).newNumbers();
+    gathered = new double[size];
+    right = new DMatrixRMaj(size, 1);
+    solution = new DMatrixRMaj(size, 1);
+    lu = LinearSolverFactory_DSCC.lu(FillReducing.NONE);
+  }
+
+  boolean factor(Pattern p, double[] value) {
+    int[] place = CuthillMcKee.places(order, from, size);
+    DMatrixSparseTriplet triplets = new DMatrixSparseTriplet(size, size, 4 * size);
+    for (int i = 0; i < size; i++) {
+      int row = order.row[from + i];
+      for (int k = p.rowStart[row]; k < p.rowStart[row + 1]; k++) {
+        int j = place[p.rowColumn[k]];
+        if (j >= 0) {
+          triplets.addItem(newOf[i], newOf[j], value[p.rowEntry[k]]);
+        }
+      }
+    }
+    DMatrixSparseCSC matrix = DConvertMatrixStruct.convert(triplets, (DMatrixSparseCSC) null);
+    lu = LinearSolverFactory_DSCC.lu(FillReducing.NONE);
+    return lu.setA(matrix);
+  }
+
+  void solve(Pattern p, double[] value, double[] b, double[] x) {
+    BlockSolver.gather(order, from, size, value, b, x, gathered);
+    for (int i = 0; i < size; i++) {
+      right.data[newOf[i]] = gathered[i];
+    }
+    lu.solve(right, solution);
+    for (int i = 0; i < size; i++) {
+      x[order.column[from + i]] = solution.data[newOf[i]];
+    }
+  }
+}

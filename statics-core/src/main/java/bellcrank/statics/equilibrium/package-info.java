@@ -1,0 +1,6 @@
+/**
+ * Equilibrium of a device: does it stand, what does every connection carry, what still moves, which
+ * forces statics alone cannot fix. Physical outcomes are results, never exceptions. Forces are in N
+ * and are those <em>on</em> the body that is named; couples in N·m, counter-clockwise positive.
+ */
+package bellcrank.statics.equilibrium;

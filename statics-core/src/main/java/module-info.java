@@ -1,0 +1,19 @@
+/**
+ * Planar statics of pinned-lever devices: model, equilibrium, answers.
+ *
+ * <p>All quantities are SI inside (m, N, N·m, kg, Pa, rad); x points right, y up; angles and
+ * moments are positive counter-clockwise. Units are converted only at the edge.
+ */
+@org.jspecify.annotations.NullMarked
+module bellcrank.statics {
+  // EJML carries no module name: these names come from the jar file names.
+  requires ejml.core;
+  requires ejml.ddense;
+  requires ejml.dsparse;
+  requires static org.jspecify;
+
+  exports bellcrank.statics.geometry;
+  exports bellcrank.statics.units;
+  exports bellcrank.statics.device;
+  exports bellcrank.statics.equilibrium;
+}

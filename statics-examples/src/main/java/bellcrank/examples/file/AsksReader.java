@@ -1,0 +1,151 @@
+package bellcrank.examples.file;
+
+import bellcrank.statics.device.Ask;
+import bellcrank.statics.device.Device;
+import bellcrank.statics.device.Measure;
+import bellcrank.statics.device.ModelException;
+import bellcrank.statics.device.Problem;
+import bellcrank.statics.device.Subject;
+import bellcrank.statics.units.Dimension;
+import bellcrank.statics.units.Quantity;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads {@code ask} and {@code expect}. */
+final class AsksReader {
+
+  private static final int LONGEST = 4000;
+
+  private final Reading reading;
+  private final Optional<Device> device;
+
+  /** The device is empty if it could not be built; names in asks are then checked by half. */
+  AsksReader(Reading reading, Optional<Device> device) {
+    this.reading = reading;
+    this.device = device;
+  }
+
+  List<Ask> asks(Spot spot) {
+    List<Ask> asks = new ArrayList<>();
+    for (Spot item : spot.items("a list of asks such as [heel.x, advantage]").orElse(List.of())) {
+      item.text("an ask such as heel.x").flatMap(text -> ask(text, item)).ifPresent(asks::add);
+    }
+    return asks;
+  }
+
+  List<Expectation> expectations(Spot spot) {
+    List<Expectation> expectations = new ArrayList<>();
+    Map<String, Mark> seen = new HashMap<>();
+    Optional<Fields> fields = spot.fields("asks with values, such as ram: {value: 15, digits: 3}");
+    for (Named named : fields.map(Fields::named).orElse(List.of())) {
+      Optional<Ask> ask = ask(named.text(), named.name());
+      Optional<Fields> stated =
+          named.value().fields("an expected value, such as {value: 15 N, digits: 3}");
+      if (ask.isPresent() && stated.isPresent()) {
+        Mark first = seen.putIfAbsent(ask.get().text(), named.name().mark());
+        if (first != null) {
+          named
+              .name()
+              .report("each ask once; the same is asked in line " + first.line() + " already");
+        }
+        expectation(ask.get(), named, stated.get()).ifPresent(expectations::add);
+      }
+    }
+    return expectations;
+  }
+
+  private Optional<Expectation> expectation(Ask ask, Named named, Fields fields) {
+    fields.only(FileKeys.EXPECT);
+    Draft draft = new Draft(reading, named.text(), named.name(), fields);
+    Optional<Dimension> dimension = AskDimension.of(ask, reading.parts());
+    Optional<Expected> value =
+        fields.need("value", "the expected value").flatMap(spot -> value(spot, dimension));
+    Optional<Integer> digits =
+        dimension.isEmpty()
+            ? noDigits(fields)
+            : fields
+                .need("digits", "the number of significant digits")
+                .flatMap(spot -> WholeNumber.read(spot, 1, Expectation.MOST_DIGITS));
+    Optional<String> source = words(draft, "source");
+    Optional<String> printed = words(draft, "printed");
+    Optional<String> reason = words(draft, "reason");
+    if (value.isEmpty() || digits.isEmpty()) {
+      return Optional.empty();
+    }
+    return draft.made(
+        () -> new Expectation(ask, value.get(), digits.get(), source, printed, reason));
+  }
+
+  private static Optional<Integer> noDigits(Fields fields) {
+    Optional<Spot> digits = fields.find("digits");
+    return digits.isPresent()
+        ? digits.get().refuse("the key digits", "no digits, since the answer is words")
+        : Optional.of(0);
+  }
+
+  private static Optional<String> words(Draft draft, String key) {
+    Optional<Spot> spot = draft.fields().find(key);
+    Optional<String> text = spot.flatMap(stated -> stated.text("a text"));
+    if (spot.isPresent() && text.isEmpty()) {
+      draft.fail();
+    }
+    return text;
+  }
+
+  private Optional<Expected> value(Spot spot, Optional<Dimension> dimension) {
+    if (dimension.isEmpty()) {
+      return spot.text("words").flatMap(text -> expectedWords(spot, text));
+    }
+    return reading
+        .values()
+        .amount(spot, dimension.get())
+        .map(si -> new Expected.Amount(new Quantity(si, dimension.get())));
+  }
+
+  private static Optional<Expected> expectedWords(Spot spot, String text) {
+    try {
+      return Optional.of(new Expected.Words(text));
+    } catch (ModelException e) {
+      return spot.refuse("a text without control characters");
+    }
+  }
+
+  private Optional<Ask> ask(String text, Spot spot) {
+    if (text.length() > LONGEST) {
+      return spot.refuse("an ask of at most " + LONGEST + " characters");
+    }
+    try {
+      Ask ask = Ask.parse(text);
+      return isAnswerable(ask, spot) ? Optional.of(ask) : Optional.empty();
+    } catch (ModelException e) {
+      e.problems().forEach(problem -> report(problem, spot));
+      return Optional.empty();
+    }
+  }
+
+  private boolean isAnswerable(Ask ask, Spot spot) {
+    if (device.isPresent()) {
+      if (reading.problems().mayLook()) {
+        ask.check(device.get());
+      }
+      return true;
+    }
+    if (ask.subject() instanceof Subject.Part part
+        && !reading.parts().isDeclared(part.name())
+        && !reading.bodies().is(part.name(), BodyNames.Kind.MEMBER)
+        && ask.measure() != Measure.OUTCOME) {
+      spot.report(
+          reading.problems().name(
+              "connection, load or sought quantity", part.name(), reading.parts().names()));
+      return false;
+    }
+    return true;
+  }
+
+  private static void report(Problem problem, Spot spot) {
+    spot.report(problem.wanted());
+  }
+}

@@ -1,0 +1,237 @@
+package bellcrank.examples.file;
+
+import bellcrank.statics.device.ModelException;
+import bellcrank.statics.device.Problem;
+import bellcrank.statics.geometry.Direction;
+import bellcrank.statics.geometry.Point;
+import bellcrank.statics.units.Dimension;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/**
+ * A part being read. Each question answers something even if the file does not, so that all errors
+ * of the part are found in one go; the part is then not made.
+ */
+final class Draft {
+
+  /** Stands in for the place of a point that could not be read. */
+  private static final Point ELSEWHERE = Point.of(1e300, 1e300);
+
+  private final Reading reading;
+  private final String part;
+  private final Spot name;
+  private final Fields fields;
+  private boolean sound = true;
+
+  Draft(Reading reading, String part, Spot name, Fields fields) {
+    this.reading = reading;
+    this.part = part;
+    this.name = name;
+    this.fields = fields;
+  }
+
+  Fields fields() {
+    return fields;
+  }
+
+  String part() {
+    return part;
+  }
+
+  boolean has(String key) {
+    return fields.has(key);
+  }
+
+  /** Says that the part cannot be made. */
+  void fail() {
+    sound = false;
+  }
+
+  /** Whether nothing has failed so far. */
+  boolean isSound() {
+    return sound;
+  }
+
+  /** What was read, or something in its place with the part given up. */
+  <T> T orFail(Optional<T> read, T otherwise) {
+    if (read.isEmpty()) {
+      sound = false;
+    }
+    return read.orElse(otherwise);
+  }
+
+  private Optional<Spot> spot(String key, String wanted) {
+    Optional<Spot> spot = fields.need(key, wanted);
+    if (spot.isEmpty()) {
+      sound = false;
+    }
+    return spot;
+  }
+
+  /** Name of the point at a key. */
+  String place(String key) {
+    return spot(key, "the name of a point, or coordinates such as [0.5, 2]")
+        .map(spot -> place(spot, key))
+        .orElse("");
+  }
+
+  /** Name of the point at a spot. */
+  String place(Spot spot, String field) {
+    return orFail(
+        reading.points().place(spot, part, field, reading.values(), reading.device()), "");
+  }
+
+  /** Names of the two points at a key. */
+  List<String> twoPlaces(String key) {
+    String wanted = "two places, such as [A, B]";
+    Optional<List<Spot>> items = spot(key, wanted).flatMap(spot -> spot.items(wanted));
+    if (items.isEmpty()) {
+      sound = false;
+      return List.of("", "");
+    }
+    if (items.get().size() != 2) {
+      fields.find(key).ifPresent(spot -> spot.report(wanted));
+      sound = false;
+      return List.of("", "");
+    }
+    return items.get().stream().map(spot -> place(spot, key)).toList();
+  }
+
+  /** Where a point is that was read before. */
+  Optional<Point> placed(String point) {
+    return Optional.of(reading.points().find(point).orElse(ELSEWHERE));
+  }
+
+  /** Name of the body at a key. */
+  String body(String key) {
+    return spot(key, "the name of a body").map(this::body).orElse("");
+  }
+
+  private String body(Spot spot) {
+    return orFail(reading.bodies().body(spot), "");
+  }
+
+  /** Names of bodies at {@code joins}: just two, or two and more. */
+  List<String> joins(boolean orMore) {
+    String wanted =
+        orMore ? "the names of two bodies or more, such as [lever, ground]" : "the names of two"
+            + " bodies, such as [lever, ground]";
+    Optional<List<Spot>> items = spot("joins", wanted).flatMap(spot -> spot.items(wanted));
+    if (items.isEmpty()) {
+      sound = false;
+      return Collections.nCopies(2, "");
+    }
+    if (items.get().size() < 2 || (!orMore && items.get().size() > 2)) {
+      fields.find("joins").ifPresent(spot -> spot.report(wanted));
+      sound = false;
+      return Collections.nCopies(2, "");
+    }
+    List<String> bodies = new ArrayList<>();
+    items.get().forEach(spot -> bodies.add(body(spot)));
+    return bodies;
+  }
+
+  /** A value that must be there, in SI. */
+  double amount(String key, Dimension dimension) {
+    return spot(key, dimension.noun()).map(spot -> amount(spot, dimension)).orElse(1.0);
+  }
+
+  /** A value that may be left out, in SI. */
+  double amount(String key, Dimension dimension, double otherwise) {
+    return fields.find(key).map(spot -> amount(spot, dimension)).orElse(otherwise);
+  }
+
+  /** A value in SI. */
+  double amount(Spot spot, Dimension dimension) {
+    return orFail(reading.values().amount(spot, dimension), 1.0);
+  }
+
+  /** A mass in kg. */
+  double mass(Spot spot) {
+    return orFail(reading.values().mass(spot), 1.0);
+  }
+
+  /** A direction that must be there. */
+  Direction direction(String key, Optional<Point> own) {
+    return spot(key, "a direction such as up, 130 deg or [3, -4]")
+        .map(spot -> direction(spot, own))
+        .orElse(Direction.UP);
+  }
+
+  /** A direction. */
+  Direction direction(Spot spot, Optional<Point> own) {
+    return orFail(reading.directions().direction(spot, own), Direction.UP);
+  }
+
+  /** One of some words, which may be left out. */
+  <E> E choice(String key, Map<String, E> words, E otherwise) {
+    return fields
+        .find(key)
+        .map(spot -> orFail(word(spot, words), otherwise))
+        .orElse(otherwise);
+  }
+
+  /** One of some words, which must be there. */
+  <E> E choiceNeeded(String key, Map<String, E> words, E placeholder) {
+    return spot(key, "one of " + Problems.listed(words.keySet()))
+        .map(spot -> orFail(word(spot, words), placeholder))
+        .orElse(placeholder);
+  }
+
+  private static <E> Optional<E> word(Spot spot, Map<String, E> words) {
+    String wanted = "one of " + Problems.listed(words.keySet());
+    Optional<String> text = spot.text(wanted);
+    if (text.isEmpty()) {
+      return Optional.empty();
+    }
+    E found = words.get(text.get());
+    if (found != null) {
+      return Optional.of(found);
+    }
+    return spot.refuse(
+        spot.problems().near(text.get(), words.keySet())
+            .map(near -> wanted + "; the nearest is " + Excerpt.quoted(near))
+            .orElse(wanted));
+  }
+
+  /** A whole number of 1 or more that may be left out. */
+  int count() {
+    return wholeNumber("count", 1, 1);
+  }
+
+  /** A whole number that may be left out. */
+  int wholeNumber(String key, int least, int otherwise) {
+    return fields
+        .find(key)
+        .map(spot -> orFail(WholeNumber.read(spot, least), otherwise))
+        .orElse(otherwise);
+  }
+
+  /** The part, unless something of it could not be read; its own complaints are reported. */
+  <T> Optional<T> made(Supplier<T> maker) {
+    if (!sound) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(maker.get());
+    } catch (ModelException e) {
+      e.problems().forEach(this::report);
+      return Optional.empty();
+    }
+  }
+
+  private void report(Problem problem) {
+    if (problem.field().equals("name")) {
+      name.report(problem.value(), problem.wanted());
+    } else {
+      fields
+          .find(problem.field())
+          .orElse(name)
+          .report(PartIndex.found(problem), problem.wanted());
+    }
+  }
+}

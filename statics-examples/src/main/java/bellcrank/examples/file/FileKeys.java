@@ -1,0 +1,90 @@
+package bellcrank.examples.file;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** The keys of a device file, by the kind of mapping they stand in; in the order of writing. */
+final class FileKeys {
+
+  static final Set<String> TOP =
+      keys(
+          "format", "device", "statement", "source", "licence", "basis", "note", "units", "gravity",
+          "points", "members", "joints", "truss", "connections", "loads", "seek", "cases",
+          "advantage", "ask", "expect");
+
+  static final Set<String> UNITS =
+      keys(
+          "length", "angle", "force", "mass", "moment", "force per length", "pressure",
+          "acceleration", "moment per angle", "area");
+
+  static final Set<String> GRAVITY = keys("size", "direction");
+  static final Set<String> PLACED =
+      keys("from", "toward", "distance", "fraction", "angle", "right", "up");
+  static final Set<String> DIRECTION = keys("from", "toward");
+  static final Set<String> MEMBER = keys("points", "bars", "weight", "outline", "count");
+  static final Set<String> MEMBER_WEIGHT = keys("value", "at");
+  static final Set<String> SOUGHT = keys("want", "direction", "member", "joint", "at");
+  static final Set<String> CASE = keys("factors", "dynamic");
+  static final Set<String> ADVANTAGE = keys("effort", "resistance");
+  static final Set<String> EXPECT = keys("value", "digits", "source", "printed", "reason");
+
+  /** Kinds of connection; the first key of each names the kind. */
+  static final Map<String, Set<String>> CONNECTIONS =
+      kinds(
+          keys("pin", "joins", "radius", "friction", "count"),
+          keys("clamp", "joins", "count"),
+          keys("roller", "joins", "push", "sides", "count"),
+          keys("slot", "joins", "along", "sides", "count"),
+          keys("guide", "joins", "along", "count"),
+          keys("strut", "joins", "weight", "count"),
+          keys("line", "joins", "count"),
+          keys("reeving", "efficiency", "hauling", "count"),
+          keys("wrap", "friction", "extra turns", "count"),
+          keys("screw", "joins", "lead", "mean radius", "friction", "count"),
+          keys("contact", "joins", "push", "friction", "kinetic friction", "count"),
+          keys("contact base", "joins", "push", "width", "friction", "kinetic friction", "count"));
+
+  /** Kinds of stop of a rope. */
+  static final Map<String, Set<String>> STOPS =
+      kinds(
+          keys("end", "joins"),
+          keys("drum", "joins", "radius", "turns"),
+          keys("sheave", "joins", "radius", "turns"),
+          keys("post", "joins", "radius", "turns"));
+
+  /** Kinds of given load. */
+  static final Map<String, Set<String>> LOADS =
+      kinds(
+          keys("force", "direction", "member", "joint", "at"),
+          keys("couple", "member"),
+          keys("spread", "member", "from", "to", "direction", "per"),
+          keys("weight", "member", "joint", "at"),
+          keys("spring", "from", "to", "joins", "free length"),
+          keys("torsion spring", "joins", "turned"));
+
+  private FileKeys() {}
+
+  /** All keys that some kind has. */
+  static Set<String> all(Map<String, Set<String>> kinds) {
+    Set<String> all = new LinkedHashSet<>(kinds.keySet());
+    kinds.values().forEach(all::addAll);
+    return all;
+  }
+
+  private static Set<String> keys(String... keys) {
+    return Collections.unmodifiableSet(new LinkedHashSet<>(List.of(keys)));
+  }
+
+  @SafeVarargs
+  private static Map<String, Set<String>> kinds(Set<String>... kinds) {
+    Map<String, Set<String>> byName = new LinkedHashMap<>();
+    for (Set<String> kind : kinds) {
+      byName.put(kind.iterator().next(), kind);
+    }
+    return Collections.unmodifiableMap(byName);
+  }
+}

@@ -1,0 +1,85 @@
+package bellcrank.examples.file;
+
+import bellcrank.statics.device.Sought;
+import bellcrank.statics.geometry.Direction;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads {@code seek}. */
+final class SeekReader {
+
+  static final Map<String, Sought.Want> WANTS = wants();
+
+  private final Reading reading;
+
+  SeekReader(Reading reading) {
+    this.reading = reading;
+  }
+
+  private static Map<String, Sought.Want> wants() {
+    Map<String, Sought.Want> wants = new LinkedHashMap<>();
+    wants.put("force", Sought.Want.FORCE);
+    wants.put("components", Sought.Want.COMPONENTS);
+    wants.put("couple", Sought.Want.COUPLE);
+    wants.put("mass", Sought.Want.MASS);
+    return wants;
+  }
+
+  void read(Named named) {
+    boolean free = reading.parts().declare(named.text(), named.name());
+    Optional<Fields> fields =
+        named
+            .value()
+            .fields("what is sought, such as {want: force, direction: up, member: lever, at: A}");
+    if (fields.isEmpty()) {
+      return;
+    }
+    fields.get().only(FileKeys.SOUGHT);
+    reading.index().add(PartIndex.Section.PART, named.text(), named.name(), fields);
+    Draft draft = new Draft(reading, named.text(), named.name(), fields.get());
+    if (!free) {
+      draft.fail();
+    }
+    sought(draft)
+        .ifPresent(
+            sought -> {
+              reading.device().load(sought);
+              reading.parts().add(sought);
+            });
+  }
+
+  private Optional<Sought> sought(Draft draft) {
+    Sought.Want want = draft.choiceNeeded("want", WANTS, Sought.Want.COMPONENTS);
+    TargetReader targets = new TargetReader(reading);
+    if (want == Sought.Want.COUPLE) {
+      superfluous(draft, "at", "no place: a couple has none");
+      superfluous(draft, "joint", "member: a joint takes no couple");
+      superfluous(draft, "direction", "no direction: couples are positive counter-clockwise");
+      String member = targets.member(draft);
+      return draft.made(
+          () -> new Sought(draft.part(), want, member, Optional.empty(), Optional.empty()));
+    }
+    Target target = targets.read(draft, true);
+    Optional<Direction> direction = Optional.empty();
+    if (want == Sought.Want.FORCE) {
+      direction = Optional.of(draft.direction("direction", draft.placed(target.at().orElse(""))));
+    } else if (draft.isSound()) {
+      superfluous(draft, "direction", "a direction only for want: force");
+    }
+    Optional<Direction> along = direction;
+    return draft.made(
+        () -> new Sought(draft.part(), want, target.body(), target.at(), along));
+  }
+
+  private static void superfluous(Draft draft, String key, String wanted) {
+    draft
+        .fields()
+        .find(key)
+        .ifPresent(
+            spot -> {
+              spot.report("the key " + key, wanted);
+              draft.fail();
+            });
+  }
+}

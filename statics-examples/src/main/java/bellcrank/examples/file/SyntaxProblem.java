@@ -1,0 +1,84 @@
+package bellcrank.examples.file;
+
+import com.fasterxml.jackson.core.JacksonException;
+import com.fasterxml.jackson.core.JsonLocation;
+import java.io.IOException;
+import java.util.List;
+import org.yaml.snakeyaml.error.MarkedYAMLException;
+
+/** Words what is wrong with the YAML of a file in the way of all other problems. */
+final class SyntaxProblem {
+
+  /** Part of the parser's complaint, what it means, and what helps. */
+  private record Wording(String sign, String found, String wanted) {}
+
+  private static final List<Wording> WORDINGS =
+      List.of(
+          new Wording(
+              "'\\t'", "a tab", "blanks: a tab can neither indent a line nor begin a value"),
+          new Wording(
+              "that cannot start any token",
+              "a sign that cannot begin a value",
+              "a value; a text that begins with @, `, % or a tab is put in quotes"),
+          new Wording(
+              "mapping values are not allowed here",
+              "a colon in an unexpected place",
+              "each key on a line of its own, and quotes round a text that holds \": \""),
+          new Wording(
+              "could not find expected ':'",
+              "a line that is no key",
+              "a key followed by a colon and a blank"),
+          new Wording("expected <block end>", "a line that does not fit", "the same indentation"
+              + " as the keys or items that go with it"),
+          new Wording("expected ',' or ']'", "a list without its end", "a comma or ]"),
+          new Wording("expected ',' or '}'", "a mapping without its end", "a comma or }"),
+          new Wording("unexpected end of stream", "the end of the file", "the closing quote"),
+          new Wording(
+              "unexpected document separator", "--- inside quotes", "the closing quote before it"),
+          new Wording("escape", "an unknown sign behind \\", "\\\\ for a backslash in quotes"),
+          new Wording("alphabetic or numeric", "a bare & or *", "a text that begins so in quotes"),
+          new Wording("block sequence entries", "a dash in an unexpected place", "a line of its"
+              + " own for each item"),
+          new Wording("block scalar", "a | or > with more behind it", "the text on the lines below"),
+          new Wording("indentation", "a line that does not fit", "the indentation of the lines"
+              + " before"),
+          new Wording("directive", "a line that begins with %", "quotes round such a text"),
+          new Wording("<document start>", "more text behind the document", "one mapping in a file"),
+          new Wording("tag", "a tag (!)", "the value itself; a text that begins so in quotes"),
+          new Wording("field name", "a list, mapping or alias as a key", "a name as a key"),
+          new Wording("node content", "a sign that begins no value", "a value"));
+
+  private SyntaxProblem() {}
+
+  static void report(IOException thrown, Problems problems) {
+    Mark place = Mark.START;
+    String complaint = String.valueOf(thrown.getMessage());
+    if (thrown instanceof JacksonException parsing) {
+      JsonLocation location = parsing.getLocation();
+      if (location != null) {
+        place = place(location.getLineNr(), location.getColumnNr());
+      }
+      complaint = String.valueOf(parsing.getOriginalMessage());
+    }
+    if (thrown.getCause() instanceof MarkedYAMLException yaml) {
+      org.yaml.snakeyaml.error.Mark mark = yaml.getProblemMark();
+      if (mark != null) {
+        place = place(mark.getLine() + 1, mark.getColumn() + 1);
+      }
+      complaint = yaml.getProblem() + " " + yaml.getContext();
+    }
+    Wording wording = wording(complaint);
+    problems.addUnlessReported(place, Fields.TOP, wording.found(), wording.wanted());
+  }
+
+  private static Wording wording(String complaint) {
+    return WORDINGS.stream()
+        .filter(one -> complaint.contains(one.sign()))
+        .findFirst()
+        .orElse(new Wording("", "what is no YAML", "keys with values, one on each line"));
+  }
+
+  private static Mark place(int line, int column) {
+    return new Mark(Math.max(1, line), Math.max(1, column));
+  }
+}

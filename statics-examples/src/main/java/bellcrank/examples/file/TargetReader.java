@@ -1,0 +1,93 @@
+package bellcrank.examples.file;
+
+import bellcrank.statics.device.Pin;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Reads what a load acts on: {@code member} and {@code at}, or {@code joint}. */
+final class TargetReader {
+
+  private final Reading reading;
+
+  TargetReader(Reading reading) {
+    this.reading = reading;
+  }
+
+  /** The target; a member's place may be left out only if it is not needed. */
+  Target read(Draft draft, boolean placeNeeded) {
+    Optional<String> at = draft.fields().find("at").map(spot -> draft.place(spot, "at"));
+    Optional<Spot> joint = draft.fields().find("joint");
+    if (joint.isPresent()) {
+      if (draft.has("member")) {
+        joint.get().report("member and joint", "one of them");
+        draft.fail();
+      }
+      return joint(draft, joint.get(), at);
+    }
+    String member = member(draft);
+    if (placeNeeded && at.isEmpty()) {
+      return new Target(member, Optional.of(draft.place("at")));
+    }
+    return new Target(member, at);
+  }
+
+  /** The member at {@code member}. */
+  String member(Draft draft) {
+    Optional<Spot> stated =
+        draft.fields().need("member", "the member and the place, or the joint, it acts on");
+    return draft.orFail(stated.flatMap(this::member), "");
+  }
+
+  private Optional<String> member(Spot spot) {
+    List<String> members = reading.bodies().names(BodyNames.Kind.MEMBER);
+    Optional<String> name = spot.text("the name of a member");
+    if (name.isEmpty() || members.contains(name.get())) {
+      return name.filter(known -> !reading.bodies().hasFailed(known));
+    }
+    return spot.refuse(
+        reading.bodies().is(name.get(), BodyNames.Kind.JOINT)
+            ? "the name of a member; for a joint write joint: " + name.get()
+            : reading.problems().name("member", name.get(), members));
+  }
+
+  private Target joint(Draft draft, Spot spot, Optional<String> stated) {
+    Optional<String> name = spot.text("the name of a joint or pin");
+    if (name.isEmpty()) {
+      draft.fail();
+      return new Target("", Optional.of(""));
+    }
+    String body = name.get();
+    Optional<String> own = reading.bodies().placeOfJoint(body).or(() -> placeOfPin(body));
+    if (own.isEmpty()) {
+      draft.fail();
+      if (!isPassedOver(body)) {
+        List<String> known = new ArrayList<>(reading.bodies().names(BodyNames.Kind.JOINT));
+        known.addAll(reading.parts().pins());
+        spot.report(reading.problems().name("joint or pin", body, known));
+      }
+    }
+    return new Target(body, Optional.of(stated.orElse(own.orElse(""))));
+  }
+
+  private Optional<String> placeOfPin(String name) {
+    return reading.bodies().is(name, BodyNames.Kind.MEMBER)
+        ? Optional.empty()
+        : reading
+            .parts()
+            .connection(name)
+            .filter(Pin.class::isInstance)
+            .map(pin -> ((Pin) pin).at());
+  }
+
+  /** Whether a name is that of a joint or connection that has been complained about already. */
+  private boolean isPassedOver(String name) {
+    boolean joint =
+        reading.bodies().is(name, BodyNames.Kind.JOINT) && reading.bodies().hasFailed(name);
+    boolean connection =
+        reading.parts().isDeclared(name)
+            && reading.parts().connection(name).isEmpty()
+            && reading.parts().load(name).isEmpty();
+    return joint || connection;
+  }
+}

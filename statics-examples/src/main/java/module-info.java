@@ -1,0 +1,11 @@
+/** Device files and the command line of Bellcrank. */
+@org.jspecify.annotations.NullMarked
+module bellcrank.examples {
+  requires transitive bellcrank.statics;
+  requires com.fasterxml.jackson.core;
+  requires com.fasterxml.jackson.dataformat.yaml;
+  requires org.yaml.snakeyaml;
+  requires static org.jspecify;
+
+  exports bellcrank.examples.file;
+}
