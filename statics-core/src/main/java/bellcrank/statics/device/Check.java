@@ -8,6 +8,9 @@ final class Check {
 
   private static final int LONGEST_NAME = 80;
 
+  /** Bound on any number of a model in SI units; far beyond it sums would overflow. */
+  static final double LARGEST = 1e30;
+
   private Check() {}
 
   static String name(String kind, String name) {
@@ -34,8 +37,8 @@ final class Check {
   }
 
   static double finite(String part, String field, double value) {
-    if (!Double.isFinite(value)) {
-      throw new ModelException(part, field, value, "a finite number");
+    if (!(Math.abs(value) <= LARGEST)) {
+      throw new ModelException(part, field, value, "a finite number within ±" + LARGEST);
     }
     return value + 0.0;
   }

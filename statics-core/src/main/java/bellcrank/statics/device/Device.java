@@ -19,6 +19,9 @@ public final class Device {
   /** Standard gravity, 9.80665 m/s² down (3rd CGPM 1901; NIST SP 811, Appendix B.8). */
   public static final Vector STANDARD_GRAVITY = Vector.of(0, -9.80665);
 
+  /** Places nearer to one another than this, in m, are the same place. */
+  static final double SAME_PLACE = 1e-9;
+
   private final String name;
   private final Vector gravity;
   private final Map<String, Point> points;
@@ -83,7 +86,7 @@ public final class Device {
       high = Math.max(high, point.y());
     }
     double diagonal = points.isEmpty() ? 0 : Math.hypot(right - left, high - low);
-    return diagonal > 0 ? diagonal : 1;
+    return diagonal > SAME_PLACE ? diagonal : 1;
   }
 
   /**

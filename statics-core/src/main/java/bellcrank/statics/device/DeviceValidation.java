@@ -33,6 +33,9 @@ final class DeviceValidation {
         problem(point.getKey(), "place", place, "coordinates within " + LARGEST_COORDINATE + " m");
       }
     }
+    if (!(device.gravity.norm() <= Check.LARGEST)) {
+      problem(device.name, "gravity", device.gravity, "at most " + Check.LARGEST + " m/s²");
+    }
     names();
     device.members.forEach(this::member);
     device.joints.forEach(joint -> point(joint.name(), "at", joint.at()));
@@ -244,7 +247,7 @@ final class DeviceValidation {
   void apart(String part, String field, String start, String end) {
     Point a = device.points.get(start);
     Point b = device.points.get(end);
-    if (a != null && b != null && a.equals(b)) {
+    if (a != null && b != null && a.distance(b) <= Device.SAME_PLACE) {
       problem(part, field, start + " and " + end + " at the same place", "two places apart");
     }
   }

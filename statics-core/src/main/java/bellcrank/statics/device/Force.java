@@ -23,5 +23,7 @@ public record Force(String name, String body, String at, Vector vector) implemen
    */
   public Force {
     Check.name("force", name);
+    Check.finite(name, "force", vector.x());
+    Check.finite(name, "force", vector.y());
   }
 }

@@ -146,6 +146,8 @@ final class AsksReader {
   }
 
   private static void report(Problem problem, Spot spot) {
-    spot.report(problem.wanted());
+    String piece = Excerpt.quoted(problem.field());
+    String whole = Excerpt.quoted(problem.value());
+    spot.report(piece.equals(whole) ? whole : piece + " in " + whole, problem.wanted());
   }
 }

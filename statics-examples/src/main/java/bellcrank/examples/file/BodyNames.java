@@ -45,7 +45,12 @@ final class BodyNames {
     failed.add(name);
   }
 
+  void placeMember(String name) {
+    kinds.put(name, Kind.MEMBER);
+  }
+
   void placeJoint(String name, String point) {
+    kinds.put(name, Kind.JOINT);
     placeOfJoint.put(name, point);
     jointsAt.computeIfAbsent(point, p -> new LinkedHashSet<>()).add(name);
   }

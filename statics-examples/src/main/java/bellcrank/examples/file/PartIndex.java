@@ -79,7 +79,18 @@ final class PartIndex {
           case "from and to" -> "to";
           default -> problem.field();
         };
-    return entry.field(key).orElse(entry.name());
+    return entry.field(key).or(() -> main(entry)).orElse(entry.name());
+  }
+
+  /** The value that names the kind of connection: its places. */
+  private static Optional<Spot> main(Entry entry) {
+    return entry
+        .fields()
+        .flatMap(
+            fields ->
+                fields.present(FileKeys.CONNECTIONS.keySet()).stream()
+                    .findFirst()
+                    .flatMap(fields::find));
   }
 
   /** What was found, with the field in front where the value alone would not tell. */

@@ -14,6 +14,7 @@ final class SyntaxProblem {
 
   private static final List<Wording> WORDINGS =
       List.of(
+          new Wording("field name", "a list, mapping or alias as a key", "a name as a key"),
           new Wording(
               "'\\t'", "a tab", "blanks: a tab can neither indent a line nor begin a value"),
           new Wording(
@@ -45,7 +46,6 @@ final class SyntaxProblem {
           new Wording("directive", "a line that begins with %", "quotes round such a text"),
           new Wording("<document start>", "more text behind the document", "one mapping in a file"),
           new Wording("tag", "a tag (!)", "the value itself; a text that begins so in quotes"),
-          new Wording("field name", "a list, mapping or alias as a key", "a name as a key"),
           new Wording("node content", "a sign that begins no value", "a value"));
 
   private SyntaxProblem() {}

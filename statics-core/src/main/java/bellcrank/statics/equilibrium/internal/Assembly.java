@@ -246,7 +246,7 @@ public final class Assembly {
 
   /** The laws of a connection. */
   List<ForceLaw> lawsOf(int connection) {
-    return List.of(laws)
+    return java.util.Arrays.asList(laws)
         .subList(firstLawOfConnection[connection], firstLawOfConnection[connection + 1]);
   }
 
