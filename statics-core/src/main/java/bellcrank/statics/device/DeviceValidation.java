@@ -185,7 +185,9 @@ final class DeviceValidation {
         load instanceof Force
             || load instanceof Weight
             || load instanceof Couple
-            || (load instanceof Sought sought && sought.want() != Sought.Want.COMPONENTS)
+            || (load instanceof Sought sought
+                && sought.want() != Sought.Want.COMPONENTS
+                && sought.want() != Sought.Want.INTENSITY)
             || connection instanceof Strut
             || connection instanceof Line
             || connection instanceof Reeving

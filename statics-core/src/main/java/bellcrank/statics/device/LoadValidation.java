@@ -37,6 +37,14 @@ final class LoadValidation {
     } else if (load instanceof Sought sought) {
       if (sought.want() == Sought.Want.COUPLE) {
         member(sought.name(), "member", sought.body());
+      } else if (sought.want() == Sought.Want.INTENSITY) {
+        String from = sought.at().orElse("");
+        String to = sought.to().orElse("");
+        member(sought.name(), "member", sought.body());
+        boolean known = device.point(sought.name(), "from", from);
+        if (device.point(sought.name(), "to", to) && known) {
+          device.apart(sought.name(), "from and to", from, to);
+        }
       } else {
         target(sought.name(), sought.body(), sought.at());
       }

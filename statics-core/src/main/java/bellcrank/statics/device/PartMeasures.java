@@ -95,6 +95,7 @@ final class PartMeasures {
       case FORCE, COMPONENTS -> "sought force";
       case COUPLE -> "sought couple";
       case MASS -> "sought mass";
+      case INTENSITY -> "sought intensity";
     };
   }
 

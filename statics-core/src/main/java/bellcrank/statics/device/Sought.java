@@ -9,12 +9,19 @@ import java.util.Optional;
  *
  * @param name name, unique among connections and loads
  * @param want what is sought
- * @param body name of the member, joint or pin on which it acts
- * @param at name of the point where it acts; empty only for a couple
- * @param direction for a force: the direction of a positive size; empty otherwise
+ * @param body name of the member, joint or pin on which it acts; a member for an intensity or
+ *     couple
+ * @param at name of the point where it acts, or where an intensity starts; empty only for a couple
+ * @param direction for a force or intensity: the direction of a positive size; empty otherwise
+ * @param to for an intensity: name of the point where it ends; empty otherwise
  */
 public record Sought(
-    String name, Want want, String body, Optional<String> at, Optional<Direction> direction)
+    String name,
+    Want want,
+    String body,
+    Optional<String> at,
+    Optional<Direction> direction,
+    Optional<String> to)
     implements Load {
 
   /** What is sought. */
@@ -26,7 +33,9 @@ public record Sought(
     /** A couple, counter-clockwise positive. */
     COUPLE,
     /** A mass whose weight acts at the point. */
-    MASS
+    MASS,
+    /** The intensity of a load that is spread evenly along a segment, in N/m. */
+    INTENSITY
   }
 
   /**
@@ -35,22 +44,48 @@ public record Sought(
    * @param name name, unique among connections and loads
    * @param want what is sought
    * @param body name of the member, joint or pin on which it acts
-   * @param at name of the point where it acts; empty only for a couple
-   * @param direction for a force: the direction of a positive size; empty otherwise
+   * @param at name of the point where it acts or starts; empty only for a couple
+   * @param direction for a force or intensity: the direction of a positive size
+   * @param to for an intensity: name of the point where it ends
    * @throws ModelException if a field is missing, is too much, or is not acceptable
    */
   public Sought {
     Check.name("sought quantity", name);
     if (at.isEmpty() != (want == Want.COUPLE)) {
       throw new ModelException(
-          name, "at", at.orElse("missing"), "a point for a force or mass, none for a couple");
+          name,
+          "at",
+          at.orElse("missing"),
+          "a point for a force, mass or intensity, none for a couple");
     }
-    if (direction.isPresent() != (want == Want.FORCE)) {
+    if (direction.isPresent() != (want == Want.FORCE || want == Want.INTENSITY)) {
       throw new ModelException(
           name,
           "direction",
           direction.isPresent() ? "given" : "missing",
-          "a direction for a force, none for anything else");
+          "a direction for a force or intensity, none for anything else");
     }
+    if (to.isPresent() != (want == Want.INTENSITY)) {
+      throw new ModelException(
+          name,
+          "to",
+          to.orElse("missing"),
+          "an end point for an intensity, none for anything else");
+    }
+  }
+
+  /**
+   * A sought quantity that is not spread.
+   *
+   * @param name name, unique among connections and loads
+   * @param want what is sought, not an intensity
+   * @param body name of the member, joint or pin on which it acts
+   * @param at name of the point where it acts; empty only for a couple
+   * @param direction for a force: the direction of a positive size; empty otherwise
+   * @throws ModelException if a field is missing, is too much, or is not acceptable
+   */
+  public Sought(
+      String name, Want want, String body, Optional<String> at, Optional<Direction> direction) {
+    this(name, want, body, at, direction, Optional.empty());
   }
 }

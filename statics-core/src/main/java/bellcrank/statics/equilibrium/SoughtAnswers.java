@@ -42,10 +42,19 @@ final class SoughtAnswers {
     boolean determined = solved.determined(column);
     return switch (sought.want()) {
       case MASS -> mass(column, determined);
+      case INTENSITY ->
+          Values.of(
+              solved.unknown(column) / length(sought), Dimension.FORCE_PER_LENGTH, determined);
       case COUPLE ->
           Values.of(solved.unknown(column) * device.size(), Dimension.MOMENT, determined);
       default -> Values.of(solved.unknown(column), Dimension.FORCE, determined);
     };
+  }
+
+  private double length(Sought sought) {
+    return device
+        .point(sought.at().orElseThrow())
+        .distance(device.point(sought.to().orElseThrow()));
   }
 
   private Answer mass(int column, boolean determined) {

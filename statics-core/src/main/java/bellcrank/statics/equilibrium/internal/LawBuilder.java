@@ -151,12 +151,14 @@ final class LawBuilder {
     double qy = 0;
     if (sought.at().isPresent()) {
       Point at = device.point(sought.at().get());
-      qx = scale.x(at);
-      qy = scale.y(at);
+      // an even load acts as its total at the middle of its segment
+      Point end = sought.to().map(device::point).orElse(at);
+      qx = (scale.x(at) + scale.x(end)) / 2;
+      qy = (scale.y(at) + scale.y(end)) / 2;
     }
     double[] directions =
         switch (sought.want()) {
-          case FORCE -> axes(sought.direction().orElseThrow(), false);
+          case FORCE, INTENSITY -> axes(sought.direction().orElseThrow(), false);
           case COMPONENTS -> Arrays.copyOf(WORLD_AXES, 4);
           case COUPLE -> new double[0];
           // one unit is the weight of one newton, so that the column is of order one
