@@ -48,6 +48,7 @@ final class AskDimension {
         case FORCE, COMPONENTS -> Dimension.FORCE;
         case COUPLE -> Dimension.MOMENT;
         case MASS -> Dimension.MASS;
+        case INTENSITY -> Dimension.FORCE_PER_LENGTH;
       };
     }
     boolean turns =
