@@ -26,6 +26,11 @@ public record About(
   /**
    * Checks the texts.
    *
+   * @param statement what is given and asked
+   * @param source where the problem comes from
+   * @param licence licence of that source
+   * @param basis how the expected values were found
+   * @param note remarks
    * @throws bellcrank.statics.device.ModelException if a text is empty or has control characters
    *     other than line breaks and tabs
    */

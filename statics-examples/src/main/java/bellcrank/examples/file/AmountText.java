@@ -47,8 +47,7 @@ record AmountText(UnitSystem units, double gravity) {
 
   /** The value as a number of a unit, if some number of up to 17 digits reads back exactly. */
   private Optional<String> exact(double si, Dimension dimension, Unit unit, String suffix) {
-    BigDecimal value =
-        new BigDecimal(si).divide(new BigDecimal(unit.factor()), WORKING);
+    BigDecimal value = new BigDecimal(si).divide(new BigDecimal(unit.factor()), WORKING);
     for (int digits : DIGITS) {
       String text = plain(value.round(new MathContext(digits))) + suffix;
       if (si(text, dimension).filter(read -> read == si).isPresent()) {
@@ -103,8 +102,6 @@ record AmountText(UnitSystem units, double gravity) {
     BigDecimal short0 = value.stripTrailingZeros();
     int exponent = short0.precision() - short0.scale() - 1;
     boolean plainly = exponent >= -MOST_PLAIN_ZEROS && exponent < 17;
-    return plainly
-        ? short0.toPlainString()
-        : short0.toString().toLowerCase(Locale.ROOT);
+    return plainly ? short0.toPlainString() : short0.toString().toLowerCase(Locale.ROOT);
   }
 }

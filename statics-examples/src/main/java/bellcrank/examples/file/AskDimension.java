@@ -3,7 +3,6 @@ package bellcrank.examples.file;
 import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.Couple;
 import bellcrank.statics.device.Load;
-import bellcrank.statics.device.Measure;
 import bellcrank.statics.device.Sought;
 import bellcrank.statics.device.Subject;
 import bellcrank.statics.device.TorsionSpring;
@@ -18,8 +17,7 @@ final class AskDimension {
   /** The kind; empty if the answer is words. */
   static Optional<Dimension> of(Ask ask, PartNames parts) {
     if (ask.subject() instanceof Subject.Ratio ratio) {
-      return Optional.of(
-          ratio(of(ratio.numerator(), parts), of(ratio.denominator(), parts)));
+      return Optional.of(ratio(of(ratio.numerator(), parts), of(ratio.denominator(), parts)));
     }
     if (ask.subject() instanceof Subject.Advantage) {
       return Optional.of(Dimension.NUMBER);
@@ -34,8 +32,7 @@ final class AskDimension {
       case COUPLE, MOMENT, RAISING, LOWERING -> Optional.of(Dimension.MOMENT);
       case OFFSET, DISTANCE, ARM -> Optional.of(Dimension.LENGTH);
       case MASS -> Optional.of(Dimension.MASS);
-      case RATIO_OF_TENSIONS, IDEAL, ACTUAL, FREEDOMS, REDUNDANCY ->
-          Optional.of(Dimension.NUMBER);
+      case RATIO_OF_TENSIONS, IDEAL, ACTUAL, FREEDOMS, REDUNDANCY -> Optional.of(Dimension.NUMBER);
       case LINE, OUTCOME -> Optional.empty();
     };
   }

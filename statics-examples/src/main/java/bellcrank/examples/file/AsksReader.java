@@ -138,8 +138,9 @@ final class AsksReader {
         && !reading.bodies().is(part.name(), BodyNames.Kind.MEMBER)
         && ask.measure() != Measure.OUTCOME) {
       spot.report(
-          reading.problems().name(
-              "connection, load or sought quantity", part.name(), reading.parts().names()));
+          reading
+              .problems()
+              .name("connection, load or sought quantity", part.name(), reading.parts().names()));
       return false;
     }
     return true;

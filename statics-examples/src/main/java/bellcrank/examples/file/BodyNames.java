@@ -22,11 +22,21 @@ final class BodyNames {
 
   private final Map<String, Kind> kinds = new LinkedHashMap<>();
   private final Set<String> failed = new HashSet<>();
+  private boolean whole = true;
   private final Map<String, String> placeOfJoint = new HashMap<>();
   private final Map<String, Set<String>> jointsAt = new HashMap<>();
 
   BodyNames() {
     kinds.put(Ground.NAME, Kind.GROUND);
+  }
+
+  /** Says that bodies are missing that could not be read; unknown names are no fault then. */
+  void incomplete() {
+    whole = false;
+  }
+
+  boolean isWhole() {
+    return whole;
   }
 
   /** Takes a name for a body; a second body of that name is reported. */
@@ -91,9 +101,9 @@ final class BodyNames {
   /** The body named at a spot; empty if there is none, which is reported, or it failed. */
   Optional<String> body(Spot spot) {
     Optional<String> name = spot.text("the name of a body");
-    if (name.isPresent() && !kinds.containsKey(name.get())) {
+    if (whole && name.isPresent() && !kinds.containsKey(name.get())) {
       return spot.refuse(spot.problems().name("body", name.get(), names()));
     }
-    return name.filter(known -> !hasFailed(known));
+    return name.filter(known -> kinds.containsKey(known) && !hasFailed(known));
   }
 }

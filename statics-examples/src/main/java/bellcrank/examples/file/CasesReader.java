@@ -89,11 +89,11 @@ final class CasesReader {
     if (spot.isPresent() && name.isPresent() && !parts.isDeclared(name.get())) {
       List<String> known = new ArrayList<>(parts.names());
       spot.get()
-          .report(reading.problems().name("load, sought quantity or connection", name.get(), known));
+          .report(
+              reading.problems().name("load, sought quantity or connection", name.get(), known));
     }
     return draft.orFail(
-        name.filter(
-            known -> parts.load(known).isPresent() || parts.connection(known).isPresent()),
+        name.filter(known -> parts.load(known).isPresent() || parts.connection(known).isPresent()),
         "");
   }
 }

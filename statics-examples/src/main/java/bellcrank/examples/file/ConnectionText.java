@@ -100,9 +100,7 @@ final class ConnectionText {
   }
 
   private Flow directed(Connection connection, String key, Direction direction) {
-    return place(connection)
-        .texts("joins", connection.bodies())
-        .put(key, directions.of(direction));
+    return place(connection).texts("joins", connection.bodies()).put(key, directions.of(direction));
   }
 
   private static Flow sides(Flow flow, Sides sides) {

@@ -98,8 +98,7 @@ final class ConnectionsReader {
     List<String> joins = draft.joins(false);
     Direction push = draft.direction("push", draft.placed(at));
     Sides sides = draft.choice("sides", SIDES, Sides.TWO);
-    return draft.made(
-        () -> new Roller(draft.part(), at, joins.get(0), joins.get(1), push, sides));
+    return draft.made(() -> new Roller(draft.part(), at, joins.get(0), joins.get(1), push, sides));
   }
 
   private static Optional<Slot> slot(Draft draft) {
@@ -140,14 +139,16 @@ final class ConnectionsReader {
     double friction = draft.amount("friction", Dimension.NUMBER);
     int extraTurns = draft.wholeNumber("extra turns", 0, 0);
     if (stops.size() != 3) {
-      draft.fields().find("wrap").filter(Spot::isItems).ifPresent(
-          spot -> spot.report("three stops: an end, a post and an end"));
+      draft
+          .fields()
+          .find("wrap")
+          .filter(Spot::isItems)
+          .ifPresent(spot -> spot.report("three stops: an end, a post and an end"));
       draft.fail();
     }
     return draft.made(
         () ->
-            new Wrap(
-                draft.part(), stops.get(0), stops.get(1), stops.get(2), friction, extraTurns));
+            new Wrap(draft.part(), stops.get(0), stops.get(1), stops.get(2), friction, extraTurns));
   }
 
   private Optional<Screw> screw(Draft draft) {
@@ -166,9 +167,7 @@ final class ConnectionsReader {
     double friction = draft.amount("friction", Dimension.NUMBER);
     double kinetic = draft.amount("kinetic friction", Dimension.NUMBER, friction);
     return draft.made(
-        () ->
-            new Contact(
-                draft.part(), at, joins.get(0), joins.get(1), push, friction, kinetic));
+        () -> new Contact(draft.part(), at, joins.get(0), joins.get(1), push, friction, kinetic));
   }
 
   private static Optional<ContactBase> contactBase(Draft draft) {
@@ -188,13 +187,11 @@ final class ConnectionsReader {
   private List<End> ends(Draft draft, String kind) {
     List<String> places = draft.twoPlaces(kind);
     List<String> joins = draft.has("joins") ? draft.joins(false) : joints(draft, places);
-    return List.of(
-        End.of(joins.get(0), places.get(0)), End.of(joins.get(1), places.get(1)));
+    return List.of(End.of(joins.get(0), places.get(0)), End.of(joins.get(1), places.get(1)));
   }
 
   private List<String> joints(Draft draft, List<String> places) {
-    List<Optional<String>> joints =
-        places.stream().map(reading.bodies()::jointAt).toList();
+    List<Optional<String>> joints = places.stream().map(reading.bodies()::jointAt).toList();
     boolean missing = false;
     for (int i = 0; i < 2; i++) {
       missing |= !places.get(i).isEmpty() && joints.get(i).isEmpty();

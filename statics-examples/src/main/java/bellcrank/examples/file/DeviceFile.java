@@ -21,15 +21,16 @@ import java.util.Set;
  * @param expectations expected answers in order, one at most for each ask
  */
 public record DeviceFile(
-    Device device,
-    About about,
-    UnitSystem units,
-    List<Ask> asks,
-    List<Expectation> expectations) {
+    Device device, About about, UnitSystem units, List<Ask> asks, List<Expectation> expectations) {
 
   /**
    * Copies the lists and checks that the file can be written.
    *
+   * @param device the device
+   * @param about texts about it
+   * @param units units of the bare numbers in the file and of the answers
+   * @param asks further asks to be answered, in order
+   * @param expectations expected answers in order, one at most for each ask
    * @throws ModelException if a unit is not known by its symbol, or an ask has two expectations
    */
   public DeviceFile {

@@ -31,8 +31,7 @@ public final class DeviceFileWriter {
     this.file = file;
     this.device = file.device();
     Vector gravity = device.gravity();
-    this.amounts =
-        new AmountText(file.units(), StrictMath.hypot(gravity.x(), gravity.y()));
+    this.amounts = new AmountText(file.units(), StrictMath.hypot(gravity.x(), gravity.y()));
     for (Member member : device.members()) {
       bodies.placeMember(member.name());
     }
@@ -74,12 +73,13 @@ public final class DeviceFileWriter {
     if (units.equals(UnitSystem.US)) {
       return "us";
     }
-    UnitSystem derived =
-        UnitSystem.from(units.unit(Dimension.LENGTH), units.unit(Dimension.FORCE));
-    Flow flow = new Flow();
+    UnitSystem derived = UnitSystem.from(units.unit(Dimension.LENGTH), units.unit(Dimension.FORCE));
+    Flow flow =
+        new Flow()
+            .text("length", units.unit(Dimension.LENGTH).symbol())
+            .text("force", units.unit(Dimension.FORCE).symbol());
     for (Dimension dimension : Dimension.values()) {
-      boolean basic = dimension == Dimension.LENGTH || dimension == Dimension.FORCE;
-      if (basic || !units.unit(dimension).equals(derived.unit(dimension))) {
+      if (!units.unit(dimension).equals(derived.unit(dimension))) {
         flow.text(UnitsReader.key(dimension), units.unit(dimension).symbol());
       }
     }
@@ -129,8 +129,7 @@ public final class DeviceFileWriter {
     joints(truss.joints());
     if (!truss.bars().isEmpty()) {
       out.field(
-          "truss",
-          Flow.items(truss.bars().stream().map(bar -> Flow.list(bar.places())).toList()));
+          "truss", Flow.items(truss.bars().stream().map(bar -> Flow.list(bar.places())).toList()));
     }
     List<Connection> others =
         device.connections().subList(truss.bars().size(), device.connections().size());

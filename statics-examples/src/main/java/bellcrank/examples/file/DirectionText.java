@@ -58,8 +58,7 @@ final class DirectionText {
   /** Size with angle or slope, if some short pair gives just this vector. */
   private Optional<Flow> byAngle(Vector vector, Direction direction) {
     String size =
-        amounts.rounded(
-            StrictMath.hypot(vector.x(), vector.y()), Dimension.FORCE, DIGITS_OF_SIZE);
+        amounts.rounded(StrictMath.hypot(vector.x(), vector.y()), Dimension.FORCE, DIGITS_OF_SIZE);
     Optional<Double> read = amounts.si(size, Dimension.FORCE);
     if (read.isEmpty()) {
       return Optional.empty();

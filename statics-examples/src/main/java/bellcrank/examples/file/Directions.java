@@ -106,7 +106,9 @@ final class Directions {
     }
     fields.get().only(FileKeys.DIRECTION);
     Optional<Point> end =
-        fields.get().need("toward", "the point toward which it goes")
+        fields
+            .get()
+            .need("toward", "the point toward which it goes")
             .flatMap(to -> points.point(to, values));
     Optional<Spot> from = fields.get().find("from");
     Optional<Point> start = from.isPresent() ? points.point(from.get(), values) : own;
@@ -119,7 +121,6 @@ final class Directions {
     if (start.get().equals(end.get())) {
       return spot.refuse("two points at the same place", "two points apart");
     }
-    return fromComponents(
-        spot, end.get().x() - start.get().x(), end.get().y() - start.get().y());
+    return fromComponents(spot, end.get().x() - start.get().x(), end.get().y() - start.get().y());
   }
 }

@@ -118,8 +118,9 @@ final class Draft {
   /** Names of bodies at {@code joins}: just two, or two and more. */
   List<String> joins(boolean orMore) {
     String wanted =
-        orMore ? "the names of two bodies or more, such as [lever, ground]" : "the names of two"
-            + " bodies, such as [lever, ground]";
+        orMore
+            ? "the names of two bodies or more, such as [lever, ground]"
+            : "the names of two" + " bodies, such as [lever, ground]";
     Optional<List<Spot>> items = spot("joins", wanted).flatMap(spot -> spot.items(wanted));
     if (items.isEmpty()) {
       sound = false;
@@ -169,10 +170,7 @@ final class Draft {
 
   /** One of some words, which may be left out. */
   <E> E choice(String key, Map<String, E> words, E otherwise) {
-    return fields
-        .find(key)
-        .map(spot -> orFail(word(spot, words), otherwise))
-        .orElse(otherwise);
+    return fields.find(key).map(spot -> orFail(word(spot, words), otherwise)).orElse(otherwise);
   }
 
   /** One of some words, which must be there. */
@@ -193,7 +191,8 @@ final class Draft {
       return Optional.of(found);
     }
     return spot.refuse(
-        spot.problems().near(text.get(), words.keySet())
+        spot.problems()
+            .near(text.get(), words.keySet())
             .map(near -> wanted + "; the nearest is " + Excerpt.quoted(near))
             .orElse(wanted));
   }
@@ -228,10 +227,7 @@ final class Draft {
     if (problem.field().equals("name")) {
       name.report(problem.value(), problem.wanted());
     } else {
-      fields
-          .find(problem.field())
-          .orElse(name)
-          .report(PartIndex.found(problem), problem.wanted());
+      fields.find(problem.field()).orElse(name).report(PartIndex.found(problem), problem.wanted());
     }
   }
 }

@@ -1,6 +1,8 @@
 package bellcrank.examples.file;
 
-/** Shows pieces of a file inside a message: cut to a bearable length, without control characters. */
+/**
+ * Shows pieces of a file inside a message: cut to a bearable length, without control characters.
+ */
 final class Excerpt {
 
   private static final int LONGEST = 60;

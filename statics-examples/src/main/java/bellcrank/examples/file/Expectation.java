@@ -29,6 +29,12 @@ public record Expectation(
   /**
    * Checks the fields.
    *
+   * @param ask what is asked
+   * @param value what it should be answered with
+   * @param digits significant digits, 1 to 15; 0 for words
+   * @param source where the value comes from
+   * @param printed what the source prints where statics contradicts it
+   * @param reason why the printed value differs
    * @throws ModelException if the digits are out of range or a text is empty
    */
   public Expectation {

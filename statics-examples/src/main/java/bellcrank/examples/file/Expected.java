@@ -22,6 +22,7 @@ public sealed interface Expected permits Expected.Amount, Expected.Words {
     /**
      * Checks the text.
      *
+     * @param text the text
      * @throws bellcrank.statics.device.ModelException if it is empty or has control characters
      */
     public Words {

@@ -26,8 +26,7 @@ final class Fields {
     this.whole = whole;
     for (Node.Entry entry : entries) {
       values.put(entry.key(), whole.below(entry.value(), entry.key()));
-      keys.put(
-          entry.key(), whole.below(new Node.Text(entry.mark(), entry.key()), entry.key()));
+      keys.put(entry.key(), whole.below(new Node.Text(entry.mark(), entry.key()), entry.key()));
     }
   }
 
@@ -61,6 +60,11 @@ final class Fields {
     return Optional.ofNullable(values.get(key));
   }
 
+  /** Whether a key is there with a mapping or is not there at all, under no similar name either. */
+  boolean isWhole(String key) {
+    return has(key) ? find(key).filter(Spot::isFields).isPresent() : !meant.contains(key);
+  }
+
   /** The value of a key that must be there. */
   Optional<Spot> need(String key, String wanted) {
     Spot value = values.get(key);
@@ -81,9 +85,7 @@ final class Fields {
         (key, spot) -> {
           if (!allowed.contains(key)) {
             Optional<String> near =
-                similar.contains(key)
-                    ? Optional.empty()
-                    : whole.problems().near(key, similar);
+                similar.contains(key) ? Optional.empty() : whole.problems().near(key, similar);
             near.ifPresent(meant::add);
             spot.report(
                 "the key " + Excerpt.quoted(key),

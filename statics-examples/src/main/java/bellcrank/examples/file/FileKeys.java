@@ -12,14 +12,39 @@ final class FileKeys {
 
   static final Set<String> TOP =
       keys(
-          "format", "device", "statement", "source", "licence", "basis", "note", "units", "gravity",
-          "points", "members", "joints", "truss", "connections", "loads", "seek", "cases",
-          "advantage", "ask", "expect");
+          "format",
+          "device",
+          "statement",
+          "source",
+          "licence",
+          "basis",
+          "note",
+          "units",
+          "gravity",
+          "points",
+          "members",
+          "joints",
+          "truss",
+          "connections",
+          "loads",
+          "seek",
+          "cases",
+          "advantage",
+          "ask",
+          "expect");
 
   static final Set<String> UNITS =
       keys(
-          "length", "angle", "force", "mass", "moment", "force per length", "pressure",
-          "acceleration", "moment per angle", "area");
+          "length",
+          "angle",
+          "force",
+          "mass",
+          "moment",
+          "force per length",
+          "pressure",
+          "acceleration",
+          "moment per angle",
+          "area");
 
   static final Set<String> GRAVITY = keys("size", "direction");
   static final Set<String> PLACED =
@@ -27,7 +52,8 @@ final class FileKeys {
   static final Set<String> DIRECTION = keys("from", "toward");
   static final Set<String> MEMBER = keys("points", "bars", "weight", "outline", "count");
   static final Set<String> MEMBER_WEIGHT = keys("value", "at");
-  static final Set<String> SOUGHT = keys("want", "direction", "member", "joint", "at");
+  static final Set<String> SOUGHT =
+      keys("want", "direction", "member", "joint", "at", "from", "to");
   static final Set<String> CASE = keys("factors", "dynamic");
   static final Set<String> ADVANTAGE = keys("effort", "resistance");
   static final Set<String> EXPECT = keys("value", "digits", "source", "printed", "reason");

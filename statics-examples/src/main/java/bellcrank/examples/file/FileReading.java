@@ -87,10 +87,15 @@ final class FileReading {
   /** Device name, gravity and points: what all other sections may need. */
   private Reading begun(Fields fields, UnitSystem units) {
     DeviceBuilder device =
-        fields.need("device", "the name of the device").flatMap(FileReading::named)
+        fields
+            .need("device", "the name of the device")
+            .flatMap(FileReading::named)
             .orElseGet(() -> Device.named("unnamed"));
     PointNames points = new PointNames();
     PartIndex index = new PartIndex();
+    if (!fields.isWhole("points")) {
+      points.incomplete();
+    }
     List<Named> stated = named(fields, "points");
     PointsReader.read(stated, new Values(units, 0), points, device, index);
     Vector gravity = GravityReader.read(fields.find("gravity"), units, points);
@@ -110,6 +115,14 @@ final class FileReading {
   }
 
   private static void parts(Fields fields, Reading reading) {
+    if (!fields.isWhole("members") || bent(fields, "joints") || bent(fields, "truss")) {
+      reading.bodies().incomplete();
+    }
+    for (String section : List.of("connections", "loads", "seek")) {
+      if (!fields.isWhole(section)) {
+        reading.parts().incomplete();
+      }
+    }
     MembersReader members = new MembersReader(reading);
     List<Named> stated = members.declare(named(fields, "members"));
     JointsReader joints = new JointsReader(reading);
@@ -122,6 +135,12 @@ final class FileReading {
     CasesReader cases = new CasesReader(reading);
     each(fields, "cases", cases::read);
     fields.find("advantage").ifPresent(cases::advantage);
+  }
+
+  /** Whether a section that may be a list or a mapping is neither, or stands under another name. */
+  private static boolean bent(Fields fields, String key) {
+    boolean list = fields.find(key).filter(Spot::isItems).isPresent();
+    return !list && !fields.isWhole(key);
   }
 
   private static void each(Fields fields, String section, Consumer<Named> reader) {

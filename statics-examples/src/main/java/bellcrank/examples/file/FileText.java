@@ -46,12 +46,10 @@ final class FileText {
 
   /** The text without a byte order mark; characters that no text has are reported. */
   static Optional<String> screen(String text, Problems problems) {
-    if (text.length() > LARGEST
-        || text.getBytes(StandardCharsets.UTF_8).length > LARGEST) {
+    if (text.length() > LARGEST || text.getBytes(StandardCharsets.UTF_8).length > LARGEST) {
       return tooLarge(problems);
     }
-    String plain =
-        !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
+    String plain = !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
     for (int i = 0; i < plain.length(); i += Character.charCount(plain.codePointAt(i))) {
       int c = plain.codePointAt(i);
       if (!isTextual(c)) {

@@ -44,11 +44,7 @@ final class JointsReader {
                     reading
                         .points()
                         .place(
-                            named.value(),
-                            named.text(),
-                            "at",
-                            reading.values(),
-                            reading.device());
+                            named.value(), named.text(), "at", reading.values(), reading.device());
                 joint(named.text(), named.name(), point);
               }
             });

@@ -30,7 +30,6 @@ final class KindOf {
         ? Optional.empty()
         : fields
             .whole()
-            .refuse(
-                "no kind of " + noun, "one of the keys " + String.join(", ", kinds.keySet()));
+            .refuse("no kind of " + noun, "one of the keys " + String.join(", ", kinds.keySet()));
   }
 }

@@ -5,8 +5,8 @@ import bellcrank.statics.device.Force;
 import bellcrank.statics.device.Load;
 import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.device.Sought;
-import bellcrank.statics.device.Spring;
 import bellcrank.statics.device.SpreadLoad;
+import bellcrank.statics.device.Spring;
 import bellcrank.statics.device.TorsionSpring;
 import bellcrank.statics.device.Weight;
 import bellcrank.statics.geometry.Direction;
@@ -59,8 +59,7 @@ final class LoadText {
     }
     if (load instanceof TorsionSpring spring) {
       return new Flow()
-          .put(
-              "torsion spring", amounts.bare(spring.stiffness(), Dimension.MOMENT_PER_ANGLE))
+          .put("torsion spring", amounts.bare(spring.stiffness(), Dimension.MOMENT_PER_ANGLE))
           .texts("joins", List.of(spring.body(), spring.other()))
           .put("turned", amounts.withUnit(spring.turned(), Dimension.ANGLE));
     }
@@ -87,6 +86,9 @@ final class LoadText {
   private Flow sought(Sought sought) {
     Flow flow = new Flow().text("want", sought.want().name().toLowerCase(Locale.ROOT));
     sought.direction().ifPresent(direction -> flow.put("direction", directions.of(direction)));
+    if (sought.to().isPresent()) {
+      return flow.text("member", sought.body()).text("from", sought.at()).text("to", sought.to());
+    }
     return target(flow, sought.body(), sought.at());
   }
 
@@ -103,9 +105,7 @@ final class LoadText {
     Flow flow = new Flow();
     if (!loadCase.factors().isEmpty()) {
       Flow factors = new Flow();
-      loadCase
-          .factors()
-          .forEach((load, factor) -> factors.put(load, AmountText.number(factor)));
+      loadCase.factors().forEach((load, factor) -> factors.put(load, AmountText.number(factor)));
       flow.put("factors", factors.written());
     }
     if (loadCase.dynamic() != 1) {

@@ -4,8 +4,8 @@ import bellcrank.statics.device.Couple;
 import bellcrank.statics.device.End;
 import bellcrank.statics.device.Force;
 import bellcrank.statics.device.Load;
-import bellcrank.statics.device.Spring;
 import bellcrank.statics.device.SpreadLoad;
+import bellcrank.statics.device.Spring;
 import bellcrank.statics.device.TorsionSpring;
 import bellcrank.statics.device.Weight;
 import bellcrank.statics.geometry.Direction;
@@ -135,9 +135,7 @@ final class LoadsReader {
 
   private Optional<List<Double>> intensities(Spot spot) {
     return spot.isItems()
-        ? reading
-            .values()
-            .pair(spot, Dimension.FORCE_PER_LENGTH, "two values such as [0, 10 kN/m]")
+        ? reading.values().pair(spot, Dimension.FORCE_PER_LENGTH, "two values such as [0, 10 kN/m]")
         : reading
             .values()
             .amount(spot, Dimension.FORCE_PER_LENGTH)

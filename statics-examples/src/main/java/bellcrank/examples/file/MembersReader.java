@@ -30,8 +30,7 @@ final class MembersReader {
   List<Named> declare(List<Named> stated) {
     return stated.stream()
         .filter(
-            named ->
-                reading.bodies().declare(named.text(), named.name(), BodyNames.Kind.MEMBER))
+            named -> reading.bodies().declare(named.text(), named.name(), BodyNames.Kind.MEMBER))
         .toList();
   }
 
@@ -50,9 +49,7 @@ final class MembersReader {
             ? new Fields(named.value(), List.of())
             : named.value().fields(WANTED).orElse(new Fields(named.value(), List.of()));
     fields.only(FileKeys.MEMBER);
-    reading
-        .index()
-        .add(PartIndex.Section.MEMBER, named.text(), named.name(), Optional.of(fields));
+    reading.index().add(PartIndex.Section.MEMBER, named.text(), named.name(), Optional.of(fields));
     Draft draft = new Draft(reading, named.text(), named.name(), fields);
     if (named.value().isItems()) {
       List<Bar> chain = bars(draft, named.value(), "bars");
@@ -62,8 +59,7 @@ final class MembersReader {
       draft.fail();
     }
     List<String> points = places(draft, "points");
-    List<Bar> bars =
-        fields.find("bars").map(spot -> bars(draft, spot, "bars")).orElse(List.of());
+    List<Bar> bars = fields.find("bars").map(spot -> bars(draft, spot, "bars")).orElse(List.of());
     List<String> outline = places(draft, "outline");
     int count = draft.count();
     Optional<Member> member =
@@ -131,16 +127,14 @@ final class MembersReader {
         two.stream()
             .allMatch(
                 end ->
-                    end.isItems()
-                        || end.textIfAny().filter(reading.points()::isKnown).isPresent());
+                    end.isItems() || end.textIfAny().filter(reading.points()::isKnown).isPresent());
     return named || !two.stream().allMatch(reading.values()::isLength);
   }
 
   private void weight(String member, Spot spot, boolean memberRead) {
     String name = nameOfWeight(member);
     boolean free = reading.parts().declare(name, spot);
-    Optional<Fields> stated =
-        spot.isFields() ? spot.fields("") : Optional.empty();
+    Optional<Fields> stated = spot.isFields() ? spot.fields("") : Optional.empty();
     Fields fields = stated.orElse(new Fields(spot, List.of()));
     fields.only(FileKeys.MEMBER_WEIGHT);
     Draft draft = new Draft(reading, name, spot, fields);

@@ -2,7 +2,9 @@ package bellcrank.examples.file;
 
 import java.util.List;
 
-/** A piece of a YAML text with its place. Scalars stay text: {@code y}, {@code on} are names here. */
+/**
+ * A piece of a YAML text with its place. Scalars stay text: {@code y}, {@code on} are names here.
+ */
 sealed interface Node {
 
   /** Where it begins. */

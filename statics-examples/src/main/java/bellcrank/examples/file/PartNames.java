@@ -17,6 +17,12 @@ final class PartNames {
   private final Set<String> declared = new LinkedHashSet<>();
   private final Map<String, Connection> connections = new LinkedHashMap<>();
   private final Map<String, Load> loads = new LinkedHashMap<>();
+  private boolean whole = true;
+
+  /** Says that parts are missing that could not be read; unknown names are no fault then. */
+  void incomplete() {
+    whole = false;
+  }
 
   /** Takes a name; a second part of that name is reported. */
   boolean declare(String name, Spot spot) {
@@ -46,9 +52,9 @@ final class PartNames {
     return loads.keySet().stream().filter(one -> !(loads.get(one) instanceof Sought)).toList();
   }
 
-  /** Whether a name was given to a part, read or not. */
+  /** Whether a name was given to a part, read or not, or may have been. */
   boolean isDeclared(String name) {
-    return declared.contains(name);
+    return !whole || declared.contains(name);
   }
 
   Optional<Connection> connection(String name) {

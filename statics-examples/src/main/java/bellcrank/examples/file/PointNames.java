@@ -14,6 +14,12 @@ final class PointNames {
 
   private final Map<String, Optional<Point>> places = new LinkedHashMap<>();
   private final Map<String, Integer> taken = new HashMap<>();
+  private boolean whole = true;
+
+  /** Says that points are missing that could not be read; unknown names are no fault then. */
+  void incomplete() {
+    whole = false;
+  }
 
   /** A name that stands in the file; its place comes later. */
   void declare(String name) {
@@ -40,7 +46,7 @@ final class PointNames {
   /** The named point at a spot; empty if there is none, which is reported, or it has no place. */
   Optional<String> named(Spot spot) {
     Optional<String> name = spot.text("the name of a point, or coordinates such as [0.5, 2]");
-    if (name.isPresent() && !isKnown(name.get())) {
+    if (whole && name.isPresent() && !isKnown(name.get())) {
       return spot.refuse(spot.problems().name("point", name.get(), names()));
     }
     return name.filter(known -> find(known).isPresent());

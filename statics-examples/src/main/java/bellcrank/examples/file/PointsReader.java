@@ -37,11 +37,7 @@ final class PointsReader {
 
   /** Puts the points that can be read into the device, in the order of the file. */
   static void read(
-      List<Named> stated,
-      Values values,
-      PointNames points,
-      DeviceBuilder device,
-      PartIndex index) {
+      List<Named> stated, Values values, PointNames points, DeviceBuilder device, PartIndex index) {
     stated.forEach(named -> points.declare(named.text()));
     new PointsReader(values, points).place(stated);
     for (Named named : stated) {
@@ -88,8 +84,9 @@ final class PointsReader {
   private static void refuseCircle(Named named) {
     named
         .value()
-        .report("a place that leads back to " + Excerpt.quoted(named.text()), "points placed one"
-            + " after the other, not in a circle");
+        .report(
+            "a place that leads back to " + Excerpt.quoted(named.text()),
+            "points placed one" + " after the other, not in a circle");
   }
 
   /** Whether a point that could not be placed is measured from itself, by way of others. */
@@ -200,9 +197,7 @@ final class PointsReader {
   }
 
   private Optional<Double> amount(Fields fields, String key, Dimension dimension) {
-    return fields
-        .need(key, dimension.noun())
-        .flatMap(spot -> values.amount(spot, dimension));
+    return fields.need(key, dimension.noun()).flatMap(spot -> values.amount(spot, dimension));
   }
 
   private Optional<Double> lengthIfAny(Fields fields, String key) {

@@ -29,14 +29,18 @@ final class Problems {
 
   void add(Mark mark, String where, String phrase, String wanted) {
     marks.add(mark);
-    found.add(new FileProblem(file, mark.line(), mark.column(), where, phrase, wanted));
+    put(mark, where, phrase, wanted);
   }
 
-  /** Adds a problem of the whole model unless the place has one already, which then caused it. */
+  /** Adds a problem of the whole model unless its place was found wrong, which then caused it. */
   void addUnlessReported(Mark mark, String where, String phrase, String wanted) {
     if (!marks.contains(mark)) {
-      add(mark, where, phrase, wanted);
+      put(mark, where, phrase, wanted);
     }
+  }
+
+  private void put(Mark mark, String where, String phrase, String wanted) {
+    found.add(new FileProblem(file, mark.line(), mark.column(), where, phrase, wanted));
   }
 
   boolean none() {
@@ -45,8 +49,7 @@ final class Problems {
 
   List<FileProblem> inOrder() {
     List<FileProblem> sorted = new ArrayList<>(found);
-    sorted.sort(
-        Comparator.comparingInt(FileProblem::line).thenComparingInt(FileProblem::column));
+    sorted.sort(Comparator.comparingInt(FileProblem::line).thenComparingInt(FileProblem::column));
     return sorted;
   }
 

@@ -19,7 +19,11 @@ public sealed interface ReadResult permits ReadResult.Read, ReadResult.Refused {
    */
   record Refused(List<FileProblem> problems) implements ReadResult {
 
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param problems all problems found
+     */
     public Refused {
       problems = List.copyOf(problems);
     }

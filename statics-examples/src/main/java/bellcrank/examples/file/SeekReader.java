@@ -23,6 +23,7 @@ final class SeekReader {
     wants.put("components", Sought.Want.COMPONENTS);
     wants.put("couple", Sought.Want.COUPLE);
     wants.put("mass", Sought.Want.MASS);
+    wants.put("intensity", Sought.Want.INTENSITY);
     return wants;
   }
 
@@ -52,6 +53,11 @@ final class SeekReader {
   private Optional<Sought> sought(Draft draft) {
     Sought.Want want = draft.choiceNeeded("want", WANTS, Sought.Want.COMPONENTS);
     TargetReader targets = new TargetReader(reading);
+    if (want == Sought.Want.INTENSITY) {
+      return intensity(draft, targets.member(draft));
+    }
+    superfluous(draft, "from", "from and to only for want: intensity");
+    superfluous(draft, "to", "from and to only for want: intensity");
     if (want == Sought.Want.COUPLE) {
       superfluous(draft, "at", "no place: a couple has none");
       superfluous(draft, "joint", "member: a joint takes no couple");
@@ -68,8 +74,29 @@ final class SeekReader {
       superfluous(draft, "direction", "a direction only for want: force");
     }
     Optional<Direction> along = direction;
+    return draft.made(() -> new Sought(draft.part(), want, target.body(), target.at(), along));
+  }
+
+  private static Optional<Sought> intensity(Draft draft, String member) {
+    superfluous(draft, "at", "from and to for an intensity");
+    superfluous(draft, "joint", "member: a joint takes no spread load");
+    String from = draft.place("from");
+    String to = draft.place("to");
+    Direction direction =
+        draft
+            .fields()
+            .find("direction")
+            .map(spot -> draft.direction(spot, draft.placed(from)))
+            .orElse(Direction.DOWN);
     return draft.made(
-        () -> new Sought(draft.part(), want, target.body(), target.at(), along));
+        () ->
+            new Sought(
+                draft.part(),
+                Sought.Want.INTENSITY,
+                member,
+                Optional.of(from),
+                Optional.of(direction),
+                Optional.of(to)));
   }
 
   private static void superfluous(Draft draft, String key, String wanted) {

@@ -29,8 +29,10 @@ final class SyntaxProblem {
               "could not find expected ':'",
               "a line that is no key",
               "a key followed by a colon and a blank"),
-          new Wording("expected <block end>", "a line that does not fit", "the same indentation"
-              + " as the keys or items that go with it"),
+          new Wording(
+              "expected <block end>",
+              "a line that does not fit",
+              "the same indentation" + " as the keys or items that go with it"),
           new Wording("expected ',' or ']'", "a list without its end", "a comma or ]"),
           new Wording("expected ',' or '}'", "a mapping without its end", "a comma or }"),
           new Wording("unexpected end of stream", "the end of the file", "the closing quote"),
@@ -38,11 +40,16 @@ final class SyntaxProblem {
               "unexpected document separator", "--- inside quotes", "the closing quote before it"),
           new Wording("escape", "an unknown sign behind \\", "\\\\ for a backslash in quotes"),
           new Wording("alphabetic or numeric", "a bare & or *", "a text that begins so in quotes"),
-          new Wording("block sequence entries", "a dash in an unexpected place", "a line of its"
-              + " own for each item"),
-          new Wording("block scalar", "a | or > with more behind it", "the text on the lines below"),
-          new Wording("indentation", "a line that does not fit", "the indentation of the lines"
-              + " before"),
+          new Wording(
+              "block sequence entries",
+              "a dash in an unexpected place",
+              "a line of its" + " own for each item"),
+          new Wording(
+              "block scalar", "a | or > with more behind it", "the text on the lines below"),
+          new Wording(
+              "indentation",
+              "a line that does not fit",
+              "the indentation of the lines" + " before"),
           new Wording("directive", "a line that begins with %", "quotes round such a text"),
           new Wording("<document start>", "more text behind the document", "one mapping in a file"),
           new Wording("tag", "a tag (!)", "the value itself; a text that begins so in quotes"),

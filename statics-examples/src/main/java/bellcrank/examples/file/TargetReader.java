@@ -45,6 +45,9 @@ final class TargetReader {
     if (name.isEmpty() || members.contains(name.get())) {
       return name.filter(known -> !reading.bodies().hasFailed(known));
     }
+    if (!reading.bodies().isWhole()) {
+      return Optional.empty();
+    }
     return spot.refuse(
         reading.bodies().is(name.get(), BodyNames.Kind.JOINT)
             ? "the name of a member; for a joint write joint: " + name.get()
@@ -88,6 +91,6 @@ final class TargetReader {
         reading.parts().isDeclared(name)
             && reading.parts().connection(name).isEmpty()
             && reading.parts().load(name).isEmpty();
-    return joint || connection;
+    return joint || connection || !reading.bodies().isWhole();
   }
 }

@@ -25,8 +25,7 @@ record TrussForm(List<Strut> bars, List<Joint> joints) {
     while (count < connections.size() && isBar(connections.get(count), device, bodies)) {
       count++;
     }
-    List<Strut> bars =
-        connections.subList(0, count).stream().map(Strut.class::cast).toList();
+    List<Strut> bars = connections.subList(0, count).stream().map(Strut.class::cast).toList();
     List<Joint> joints = device.joints();
     return new TrussForm(bars, joints.subList(0, joints.size() - made(joints, bars)));
   }

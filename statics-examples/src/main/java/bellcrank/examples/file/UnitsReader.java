@@ -56,8 +56,7 @@ final class UnitsReader {
     UnitSystem system = UnitSystem.SI;
     try {
       system =
-          UnitSystem.from(
-              length.orElse(Dimension.LENGTH.si()), force.orElse(Dimension.FORCE.si()));
+          UnitSystem.from(length.orElse(Dimension.LENGTH.si()), force.orElse(Dimension.FORCE.si()));
     } catch (QuantityException e) {
       fields.whole().report("units from which others can be derived (" + e.getMessage() + ")");
     }

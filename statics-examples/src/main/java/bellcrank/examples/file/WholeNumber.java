@@ -29,8 +29,6 @@ final class WholeNumber {
       return spot.refuse(wanted);
     }
     long number = Long.parseLong(text.get());
-    return number >= least && number <= most
-        ? Optional.of((int) number)
-        : spot.refuse(wanted);
+    return number >= least && number <= most ? Optional.of((int) number) : spot.refuse(wanted);
   }
 }

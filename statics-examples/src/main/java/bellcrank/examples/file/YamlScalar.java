@@ -35,8 +35,7 @@ final class YamlScalar {
     }
     boolean harmless =
         text.codePoints()
-            .allMatch(
-                c -> Character.isLetterOrDigit(c) || c == ' ' || HARMLESS.indexOf(c) >= 0);
+            .allMatch(c -> Character.isLetterOrDigit(c) || c == ' ' || HARMLESS.indexOf(c) >= 0);
     return harmless && !text.endsWith(" ") && !text.contains("  ");
   }
 

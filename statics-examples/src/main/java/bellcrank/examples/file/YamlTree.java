@@ -12,8 +12,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Builds the located tree of one YAML document. Anchors, aliases and tags are refused: a device file
- * has no use for them, and repeated aliases could blow a small file up without bound.
+ * Builds the located tree of one YAML document. Anchors, aliases and tags are refused: a device
+ * file has no use for them, and repeated aliases could blow a small file up without bound.
  */
 final class YamlTree {
 

@@ -1,0 +1,153 @@
+package bellcrank.examples.file;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The schema for editors says the same as the reader. */
+class DeviceFileSchemaTest {
+
+  private static final String START = "format: 1\ndevice: lever\n";
+
+  private static final Schema SCHEMA =
+      SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+          .getSchema(SharedFiles.text(SharedFiles.schema()));
+
+  static Iterable<Path> devices() {
+    return SharedFiles.devices();
+  }
+
+  @Test
+  void thereAreFilesToCheck() {
+    assertThat(SharedFiles.devices()).hasSizeGreaterThan(50);
+  }
+
+  @ParameterizedTest
+  @MethodSource("devices")
+  void everyDeviceFileFits(Path file) {
+    assertThat(SCHEMA.validate(SharedFiles.text(file), InputFormat.YAML)).isEmpty();
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "device: lever\n",
+        "format: 2\ndevice: lever\n",
+        START + "devise: lever\n",
+        START + "points: {A: [0]}\n",
+        START + "points: {A: {from: B, distance: 3}}\n",
+        START + "points: {A: {from: B, toward: C, distance: 3, fraction: 1/2}}\n",
+        START + "points: {A: [zero, 0]}\n",
+        START + "members: {lever: {bar: [A, B]}}\n",
+        START + "connections: {hinge: {pin: A}}\n",
+        START + "connections: {hinge: {pin: A, roller: A, joins: [a, b]}}\n",
+        START + "connections: {hinge: {joins: [a, b]}}\n",
+        START + "connections: {foot: {roller: A, joins: [a, b]}}\n",
+        START + "connections: {foot: {roller: A, joins: [a, b], push: upwards}}\n",
+        START + "connections: {rope: {reeving: [{sheave: A, joins: a}, {end: B, joins: b}]}}\n",
+        START + "connections: {rope: {reeving: [{end: A, joins: a}, {post: B, joins: b}]}}\n",
+        START + "connections: {rope: {wrap: [{end: A, joins: a}], friction: 0.3}}\n",
+        START + "loads: {hand: {force: 3, member: lever, at: A}}\n",
+        START + "loads: {hand: {force: [3, 4], direction: up, member: lever, at: A}}\n",
+        START + "loads: {hand: {force: 3, direction: up, member: lever, joint: C}}\n",
+        START + "seek: {ram: {want: couple, member: lever, at: A}}\n",
+        START + "seek: {ram: {want: mass, direction: up, member: lever, at: A}}\n",
+        START + "seek: {ram: {want: intensity, member: lever, at: A}}\n",
+        START + "seek: {ram: {want: mass, member: lever, at: A, to: B}}\n",
+        START + "expect: {ram: {value: 3, digits: 16}}\n",
+        START + "expect: {ram: 3}\n"
+      })
+  void wrongFilesDoNotFit(String text) {
+    assertThat(SCHEMA.validate(text, InputFormat.YAML)).isNotEmpty();
+    assertThat(DeviceFileReader.read(text, "wrong.yaml")).isInstanceOf(ReadResult.Refused.class);
+  }
+
+  @Test
+  void itHasTheKeysOfTheReader() {
+    assertThat(properties(schema())).isEqualTo(FileKeys.TOP);
+    Map<String, Fields> definitions = definitions();
+    mappings()
+        .forEach(
+            (name, keys) -> {
+              assertThat(definitions).containsKey(name);
+              assertThat(properties(definitions.getOrDefault(name, schema())))
+                  .as(name)
+                  .isEqualTo(keys);
+            });
+  }
+
+  @Test
+  void itLeavesNoMappingOpen() {
+    Set<String> known = mappings().keySet();
+    definitions()
+        .forEach(
+            (name, definition) -> {
+              if (definition.has("properties")) {
+                assertThat(known).contains(name);
+                assertThat(definition.find("additionalProperties").flatMap(Spot::textIfAny))
+                    .as(name)
+                    .hasValue("false");
+              }
+            });
+  }
+
+  /** The schema, which is JSON and so YAML. */
+  private static Fields schema() {
+    Problems problems = new Problems("schema");
+    Node root = YamlTree.of(SharedFiles.text(SharedFiles.schema()), problems).orElseThrow();
+    return new Spot(root, Fields.TOP, problems).fields("a mapping").orElseThrow();
+  }
+
+  private static Map<String, Fields> definitions() {
+    Map<String, Fields> definitions = new LinkedHashMap<>();
+    for (Named named : fields(schema(), "$defs").named()) {
+      definitions.put(named.text(), named.value().fields("a mapping").orElseThrow());
+    }
+    return definitions;
+  }
+
+  private static Fields fields(Fields in, String key) {
+    return in.find(key).flatMap(spot -> spot.fields("a mapping")).orElseThrow();
+  }
+
+  private static Map<String, Set<String>> mappings() {
+    Map<String, Set<String>> mappings = new LinkedHashMap<>();
+    mappings.put("units", FileKeys.UNITS);
+    mappings.put("gravity", FileKeys.GRAVITY);
+    mappings.put("placed-point", FileKeys.PLACED);
+    mappings.put("direction-toward", FileKeys.DIRECTION);
+    mappings.put("member", FileKeys.MEMBER);
+    mappings.put("member-weight", FileKeys.MEMBER_WEIGHT);
+    mappings.put("sought", FileKeys.SOUGHT);
+    mappings.put("case", FileKeys.CASE);
+    mappings.put("advantage", FileKeys.ADVANTAGE);
+    mappings.put("expected", FileKeys.EXPECT);
+    addKinds(mappings, "connection-", FileKeys.CONNECTIONS);
+    addKinds(mappings, "stop-", FileKeys.STOPS);
+    addKinds(mappings, "load-", FileKeys.LOADS);
+    return mappings;
+  }
+
+  private static void addKinds(
+      Map<String, Set<String>> mappings, String prefix, Map<String, Set<String>> kinds) {
+    kinds.forEach((kind, keys) -> mappings.put(prefix + kind.replace(' ', '-'), keys));
+  }
+
+  private static Set<String> properties(Fields definition) {
+    Set<String> names = new HashSet<>();
+    fields(definition, "properties").named().forEach(named -> names.add(named.text()));
+    return names;
+  }
+}

@@ -1,0 +1,279 @@
+package bellcrank.examples.file;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What is refused, where, and in which words. */
+class RefusalTest {
+
+  private static final String BEGIN =
+      """
+      format: 1
+      device: x
+      points: {A: [0, 0], B: [1, 0], C: [0, 1], A again: [0, 0]}
+      members: {m: [A, B], k: [A, C]}
+      joints: [C]
+      """;
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '¦',
+      quoteCharacter = '´',
+      value = {
+        "a: [1, 2¦1:9: file: found a list without its end; wanted: a comma or ]",
+        "a: {b: 1¦1:9: file: found a mapping without its end; wanted: a comma or }",
+        "a: b: c¦1:5: file: found a colon in an unexpected place; wanted: each key on a line of its"
+            + " own, and quotes round a text that holds \": \"",
+        "a: \"b¦1:6: file: found the end of the file; wanted: the closing quote",
+        "a: @b¦1:4: file: found a sign that cannot begin a value; wanted: a value; a text that"
+            + " begins with @, `, % or a tab is put in quotes",
+        "\"\\q\": 1¦1:3: file: found an unknown sign behind \\; wanted: \\\\ for a backslash in"
+            + " quotes",
+        "? [a]: b¦1:3: file: found a list, mapping or alias as a key; wanted: a name as a key",
+        "{*a : b}¦1:4: file: found a list, mapping or alias as a key; wanted: a name as a key",
+        "a: |x¦1:5: file: found a | or > with more behind it; wanted: the text on the lines below",
+        "[a]]¦1:4: file: found more text behind the document; wanted: one mapping in a file",
+        "format¦1:1: file: found \"format\"; wanted: a mapping that begins with format: 1",
+        "[a, {b: c}]¦1:1: file: found [a, {b: c}]; wanted: a mapping that begins with format: 1"
+      })
+  void brokenYamlIsToldInOurWords(String text, String problem) {
+    assertThat(Reads.problems(text)).containsExactly(problem);
+  }
+
+  @Test
+  void tabsAndIndentationAreTold() {
+    assertThat(Reads.problems("a:\n\t- b")).hasSize(1).first().asString().startsWith("2:1: file: ");
+    assertThat(Reads.problems("a:\n  b: 1\n c: 2"))
+        .containsExactly(
+            "3:2: file: found a line that does not fit; wanted: the same indentation as the keys"
+                + " or items that go with it");
+  }
+
+  @Test
+  void anchorsAliasesTagsAndSecondDocumentsAreRefused() {
+    String plain = BEGIN + "note: hello\n";
+    assertThat(Reads.problems(plain)).isEmpty();
+    String wanted = "; wanted: the value itself; a text that begins so is put in quotes";
+    assertThat(Reads.problems(plain.replace("hello", "&a hello")))
+        .containsExactly("6:7: file: found an anchor (&)" + wanted);
+    assertThat(Reads.problems(plain.replace("hello", "*a")))
+        .containsExactly("6:7: file: found an alias (*)" + wanted);
+    assertThat(Reads.problems(plain.replace("hello", "!!str hello")))
+        .containsExactly("6:7: file: found a tag (!)" + wanted);
+    assertThat(Reads.problems("!!str " + plain))
+        .containsExactly("1:1: file: found a tag (!)" + wanted);
+    assertThat(Reads.problems(plain + "---\nformat: 1\n"))
+        .containsExactly("8:1: file: found a second document; wanted: one document in a file");
+    assertThat(Reads.problems(plain + "note: again\n"))
+        .containsExactly(
+            "7:1: file: found the key \"note\" again; wanted: each key once; it stands in line 6"
+                + " already");
+  }
+
+  @Test
+  void whatIsNoTextIsRefusedWithItsPlace() {
+    assertThat(Reads.problems("a: 1\nb: \u0000"))
+        .containsExactly(
+            "2:4: file: found the character U+0000; wanted: a text without control characters");
+    assertThat(Reads.problems("a: \uD800"))
+        .containsExactly(
+            "1:4: file: found the character U+D800; wanted: a text without control characters");
+    byte[] latin = "a: 1\r\nb: é".getBytes(StandardCharsets.ISO_8859_1);
+    assertThat(Reads.sentences(DeviceFileReader.read(latin, "f")))
+        .containsExactly("f:2:4: file: found the byte 0xe9; wanted: a text in UTF-8");
+    byte[] cut = "a: é".getBytes(StandardCharsets.UTF_8);
+    assertThat(Reads.sentences(DeviceFileReader.read(Arrays.copyOf(cut, cut.length - 1), "f")))
+        .hasSize(1);
+    assertThat(Reads.sentences(DeviceFileReader.read(new byte[FileText.LARGEST + 1], "f")))
+        .containsExactly(
+            "f:1:1: file: found more than 1048576 bytes; wanted: a file of 1 MiB at most");
+  }
+
+  @Test
+  void depthAndSizeAreBounded() {
+    assertThat(Reads.problems("[".repeat(100)))
+        .containsExactly(
+            "1:31: file: found more than 30 levels; wanted: fewer levels within one another");
+    assertThat(Reads.problems("[" + "a,".repeat(20_000) + "]"))
+        .containsExactly("1:40000: file: found more than 20000 values; wanted: a smaller file");
+    assertThat(Reads.problems(""))
+        .containsExactly("1:1: file: found nothing; wanted: a mapping that begins with format: 1");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '¦',
+      quoteCharacter = '´',
+      value = {
+        "format: 2¦format: found \"2\"; wanted: 1, the only format there is",
+        "units: metric¦units: found \"metric\"; wanted: si, us or units such as {length: m, force:"
+            + " kN}",
+        "units: {length: N}¦units → length: found \"N\"; wanted: a unit of length (N is a unit of"
+            + " force; a length is wanted: write for example m, mm, ft or in)",
+        "units: {length: m·m/m}¦",
+        "gravity: -9.81¦gravity: found \"-9.81\"; wanted: a size of 0 or more; its sense goes into"
+            + " direction",
+        "gravity: {direction: up}¦gravity: found no key size; wanted: the size of gravity",
+        "gravity: {size: 1, direction: {toward: A}}¦gravity → direction: found no key from;"
+            + " wanted: from and toward: there is no place of its own here",
+        "note: ''¦note: found nothing; wanted: a text",
+        "note: \"a\\u0001b\"¦note: found \"a�b\"; wanted: a text without control characters",
+        "joints: 5¦joints: found \"5\"; wanted: a list of points such as [A, B], or names with"
+            + " places such as {ring: A}",
+        "truss: [[A, B, C]]¦truss: found [A, B, C]; wanted: the two points of a bar, such as [A, B]",
+        "truss: [[A, A]]¦truss: found [A, A]; wanted: two different points",
+        "loads: {f: {couple: 3, force: 3}}¦loads → f: found couple and force; wanted: one kind of"
+            + " load at a time",
+        "loads: {f: {member: m}}¦loads → f: found no kind of load; wanted: one of the keys force,"
+            + " couple, spread, weight, spring, torsion spring",
+        "loads: {f: 3}¦loads → f: found \"3\"; wanted: a load, such as {force: 220 N, direction:"
+            + " down, member: lever, at: grip}",
+        "loads: {f: {couple: 3, member: C}}¦loads → f → member: found \"C\"; wanted: the name of a"
+            + " member; for a joint write joint: C",
+        "loads: {f: {force: 3, direction: up, joint: m}}¦loads → f → joint: found \"m\"; wanted:"
+            + " the name of a joint or pin; the nearest is \"C\"",
+        "loads: {f: {force: 3, direction: up, joint: C, member: m}}¦loads → f → joint: found member"
+            + " and joint; wanted: one of them",
+        "loads: {f: {force: 3, direction: up, member: m}}¦loads → f: found no key at; wanted: the"
+            + " name of a point, or coordinates such as [0.5, 2]",
+        "loads: {f: {force: [1, 2], direction: up, joint: C}}¦loads → f → direction: found \"up\";"
+            + " wanted: no direction, since the force has components",
+        "loads: {f: {force: 1, direction: [0, 0], joint: C}}¦loads → f → direction: found [0, 0];"
+            + " wanted: components that are not both 0 and not too large",
+        "loads: {f: {spread: [1, 2, 3], member: m, from: A, to: B}}¦loads → f → spread: found [1,"
+            + " 2, 3]; wanted: two values such as [0, 10 kN/m]",
+        "loads: {f: {spread: 1, member: m, from: A, to: A}}¦loads → f → to: found \"A\"; wanted:"
+            + " another point than the start",
+        "seek: {s: {want: couple, member: m, at: A}}¦seek → s → at: found the key at; wanted: no"
+            + " place: a couple has none",
+        "seek: {s: {want: mass, direction: up, joint: C}}¦seek → s → direction: found the key"
+            + " direction; wanted: a direction only for want: force",
+        "seek: {s: {want: mass, member: m, at: A, to: B}}¦seek → s → to: found the key to; wanted:"
+            + " from and to only for want: intensity",
+        "seek: {s: {want: intensity, member: m, from: A}}¦seek → s: found no key to; wanted: the"
+            + " name of a point, or coordinates such as [0.5, 2]",
+        "connections: {c: {strut: [A, B]}}¦connections → c: found no key joins; wanted: the two"
+            + " bodies, since not both places are those of joints",
+        "connections: {c: {pin: A, joins: [m]}}¦connections → c → joins: found [m]; wanted: the"
+            + " names of two bodies or more, such as [lever, ground]",
+        "connections: {c: {pin: A, joins: [m, m]}}¦connections → c → joins: found joins [m, m];"
+            + " wanted: names that differ",
+        "connections: {c: {clamp: A, joins: [m, k, ground]}}¦connections → c → joins: found [m, k,"
+            + " ground]; wanted: the names of two bodies, such as [lever, ground]",
+        "connections: {c: {clamp: A, joins: [m, k], count: 0}}¦connections → c → count: found"
+            + " \"0\"; wanted: a whole number of 1 or more",
+        "connections: {c: {line: [A], joins: [m, k]}}¦connections → c → line: found [A]; wanted:"
+            + " two places, such as [A, B]",
+        "connections: {c: {wrap: [{end: A, joins: m}], friction: 1}}¦connections → c → wrap: found"
+            + " [{end: A, joins: m}]; wanted: three stops: an end, a post and an end",
+        "connections: {c: {reeving: [{end: A, joins: m}, {drum: B, joins: k, turns: clockwise}]}}¦"
+            + "connections → c → reeving: found no key radius; wanted: a length",
+        "connections: {c: {roller: A, joins: [m, k], push: {toward: A again}}}¦connections → c →"
+            + " push: found two points at the same place; wanted: two points apart",
+        "cases: {c: {factors: {x: 2}}}¦cases → c → factors → x: found \"x\"; wanted: the name of a"
+            + " load (there is none)",
+        "expect: {outcome: {value: a, digits: 3}}¦expect → outcome → digits: found the key digits;"
+            + " wanted: no digits, since the answer is words",
+        "expect: {freedoms: {value: 1}}¦expect → freedoms: found no key digits; wanted: the number"
+            + " of significant digits"
+      })
+  void aWrongValueIsToldWithWhatIsWanted(String line, String problem) {
+    String key = line.substring(0, line.indexOf(':') + 1);
+    String text =
+        BEGIN.lines().anyMatch(one -> one.startsWith(key))
+            ? BEGIN
+                .lines()
+                .map(one -> one.startsWith(key) ? line : one)
+                .collect(Collectors.joining("\n"))
+            : BEGIN + line + "\n";
+    if (problem == null) {
+      assertThat(Reads.problems(text)).isEmpty();
+    } else {
+      assertThat(Reads.problems(text)).hasSize(1).first().asString().endsWith(": " + problem);
+    }
+  }
+
+  @Test
+  void missingAndMisplacedFormatIsTold() {
+    assertThat(Reads.problems("device: x\nmembers: {m: {}}\n"))
+        .containsExactly("1:1: file: found no key format; wanted: format: 1");
+    assertThat(Reads.problems("device: x\nformat: 1\nmembers: {m: {}}\n"))
+        .containsExactly(
+            "2:1: format: found format behind other keys; wanted: format as first key");
+  }
+
+  @Test
+  void namesThatNoPartMayHaveAreTold() {
+    assertThat(Reads.problems("format: 1\ndevice: x\nmembers: {ground: {}, \" m\": {}}\n"))
+        .containsExactly(
+            "3:11: members → ground: found \"ground\" again; wanted: a name that no other body has"
+                + " (ground is reserved)",
+            "3:23: members →  m: found \" m\"; wanted: a text of 1 to 80 characters without \","
+                + " line breaks or outer blanks");
+  }
+
+  @Test
+  void problemsOfTheWholeModelAreTakenToTheirPlace() {
+    String wanted = "the place of joint C, which is C";
+    assertThat(
+            Reads.problems(
+                BEGIN
+                    + """
+                    connections:
+                      far: {strut: [A, B], joins: [C, m]}
+                      c: {clamp: C, joins: [C, m]}
+                      rope:
+                        reeving: [{end: A, joins: m}, {sheave: B, joins: k, radius: 3, turns: clockwise},
+                          {end: A, joins: m}]
+                    loads:
+                      w: {weight: 1 kg, member: m}
+                    advantage: {effort: w, resistance: c}
+                    """))
+        .satisfiesExactly(
+            one -> assertThat(one).startsWith("7:16: ").endsWith(wanted),
+            one -> assertThat(one).startsWith("8:").contains("connections → c"),
+            one -> assertThat(one).startsWith("10:14: connections → rope → reeving: found stops"),
+            one -> assertThat(one).startsWith("10:14: connections → rope → reeving: found stops"),
+            one -> assertThat(one).startsWith("14:36: advantage → resistance: found \"c\""));
+  }
+
+  @Test
+  void whatFollowsFromAnErrorIsNotReported() {
+    String device =
+        """
+        format: 1
+        device: x
+        points: {A: [0, 0], B: [1, 0]}
+        members: {m: [A, B]}
+        joints: [A]
+        connections:
+          p: {pin: A, joins: [m, ground]}
+        loads:
+          f: {force: 1, direction: up, member: m, at: B}
+          g: {force: 1, direction: up, joint: A}
+        cases: {c: {factors: {f: 2}}}
+        advantage: {effort: f, resistance: g}
+        expect: {p.x: {value: 1, digits: 1}}
+        """;
+    assertThat(Reads.problems(device)).isEmpty();
+    assertThat(Reads.problems(device.replace("points:", "poinst:"))).hasSize(1);
+    assertThat(Reads.problems(device.replace("points: {A: [0, 0], B: [1, 0]}", "points: 5")))
+        .hasSize(1);
+    assertThat(Reads.problems(device.replace("A: [0, 0]", "A: [0]"))).hasSize(1);
+    assertThat(Reads.problems(device.replace("members:", "member:"))).hasSize(1);
+    assertThat(Reads.problems(device.replace("m: [A, B]", "m: 7"))).hasSize(1);
+    assertThat(Reads.problems(device.replace("joints: [A]", "joint: [A]"))).hasSize(1);
+    assertThat(Reads.problems(device.replace("connections:", "connection:"))).hasSize(1);
+    assertThat(Reads.problems(device.replace("pin: A", "pim: A"))).hasSize(1);
+    assertThat(Reads.problems(device.replace("loads:", "loades:"))).hasSize(1);
+    assertThat(
+            Reads.problems(device.replace("{force: 1, direction: up, member", "{force: 1, member")))
+        .hasSize(1);
+  }
+}
