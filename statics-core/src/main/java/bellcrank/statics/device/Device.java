@@ -292,6 +292,31 @@ public final class Device {
   }
 
   /**
+   * Centre of gravity of a member whose bars weigh in proportion to their lengths.
+   *
+   * @param member a member of this device that has bars
+   * @return the place in the drawn pose
+   * @throws ModelException if the member has no bars
+   */
+  public Point middleOfBars(Member member) {
+    if (member.bars().isEmpty()) {
+      throw new ModelException(member.name(), "bars", "none", "at least one bar");
+    }
+    double length = 0;
+    double x = 0;
+    double y = 0;
+    for (Bar bar : member.bars()) {
+      Point a = point(bar.start());
+      Point b = point(bar.end());
+      double own = a.distance(b);
+      length += own;
+      x += own * (a.x() + b.x()) / 2;
+      y += own * (a.y() + b.y()) / 2;
+    }
+    return Point.of(x / length, y / length);
+  }
+
+  /**
    * A builder that holds all parts of this device, for a changed copy.
    *
    * @return a new builder

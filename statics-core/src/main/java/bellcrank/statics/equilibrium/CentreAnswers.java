@@ -1,19 +1,22 @@
 package bellcrank.statics.equilibrium;
 
 import bellcrank.statics.device.Ask;
-import bellcrank.statics.device.Bar;
+import bellcrank.statics.device.Connection;
 import bellcrank.statics.device.Device;
+import bellcrank.statics.device.End;
 import bellcrank.statics.device.Load;
 import bellcrank.statics.device.Measure;
 import bellcrank.statics.device.Member;
 import bellcrank.statics.device.Pose;
 import bellcrank.statics.device.Stretch;
+import bellcrank.statics.device.Strut;
 import bellcrank.statics.device.Subject;
 import bellcrank.statics.device.Weight;
 import bellcrank.statics.geometry.Direction;
 import bellcrank.statics.geometry.Point;
 import bellcrank.statics.geometry.Vector;
 import bellcrank.statics.units.Dimension;
+import java.util.List;
 
 /** Finds centres of gravity from the stated weights. */
 final class CentreAnswers {
@@ -39,6 +42,17 @@ final class CentreAnswers {
         sum = sum.plus(Point.ORIGIN.to(at).times(weight.mass()));
       }
     }
+    if (centre.bodies().isEmpty()) {
+      for (Connection connection : device.connections()) {
+        if (connection instanceof Strut strut) {
+          for (End end : List.of(strut.first(), strut.second())) {
+            Point at = pose.frame(end.body()).apply(device.point(end.at()));
+            mass += strut.mass() / 2;
+            sum = sum.plus(Point.ORIGIN.to(at).times(strut.mass() / 2));
+          }
+        }
+      }
+    }
     if (mass == 0) {
       return Values.notDefined("no weight is stated, so there is no centre of gravity");
     }
@@ -57,16 +71,6 @@ final class CentreAnswers {
   }
 
   private Point middle(String body) {
-    Member member = (Member) device.body(body).orElseThrow();
-    double length = 0;
-    Vector sum = Vector.ZERO;
-    for (Bar bar : member.bars()) {
-      Point a = device.point(bar.start());
-      Point b = device.point(bar.end());
-      double l = a.distance(b);
-      length += l;
-      sum = sum.plus(Point.ORIGIN.to(a).plus(Point.ORIGIN.to(b)).times(l / 2));
-    }
-    return Point.of(sum.x() / length, sum.y() / length);
+    return device.middleOfBars((Member) device.body(body).orElseThrow());
   }
 }

@@ -19,25 +19,39 @@ final class Jitter {
 
   private static final double SHARE = 0.02;
 
+  /** A shape that cannot change by this share is taken as it is. */
+  private static final double LEAST_SHARE = 1e-5;
+
   private Jitter() {}
 
   static Device of(Device device) {
+    // the stops of a rope may be so close that only a smaller change leaves it a straight part
+    for (double share = SHARE; share > LEAST_SHARE; share /= 4) {
+      DeviceBuilder changed = of(device, share);
+      if (changed.problems().isEmpty()) {
+        return changed.build();
+      }
+    }
+    return device;
+  }
+
+  private static DeviceBuilder of(Device device, double share) {
     DeviceBuilder builder = Device.named(device.name()).gravity(device.gravity());
-    device.points().forEach((name, point) -> builder.point(name, move(point, device.size())));
+    double reach = share * device.size();
+    device.points().forEach((name, point) -> builder.point(name, move(point, reach)));
     device.members().forEach(builder::member);
     device.joints().forEach(builder::joint);
     for (Connection connection : device.connections()) {
-      builder.connect(turn(connection));
+      builder.connect(turn(connection, share));
     }
     device.loads().forEach(builder::load);
-    return builder.build();
+    return builder;
   }
 
   /** Points at one place stay together: the shift depends on the place alone. */
-  private static Point move(Point point, double size) {
+  private static Point move(Point point, double reach) {
     int hash = Double.hashCode(point.x()) * 31 + Double.hashCode(point.y());
-    return Point.of(
-        point.x() + SHARE * size * fraction(hash), point.y() + SHARE * size * fraction(~hash));
+    return Point.of(point.x() + reach * fraction(hash), point.y() + reach * fraction(~hash));
   }
 
   private static double fraction(int hash) {
@@ -48,8 +62,8 @@ final class Jitter {
     return mixed / (double) (1L << 31);
   }
 
-  private static Connection turn(Connection connection) {
-    double angle = SHARE * fraction(connection.name().hashCode());
+  private static Connection turn(Connection connection, double share) {
+    double angle = share * fraction(connection.name().hashCode());
     if (connection instanceof Roller r) {
       return new Roller(r.name(), r.at(), r.body(), r.other(), turn(r.push(), angle), r.sides());
     }

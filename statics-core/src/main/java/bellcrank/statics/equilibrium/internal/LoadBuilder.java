@@ -1,6 +1,5 @@
 package bellcrank.statics.equilibrium.internal;
 
-import bellcrank.statics.device.Bar;
 import bellcrank.statics.device.Connection;
 import bellcrank.statics.device.Couple;
 import bellcrank.statics.device.Device;
@@ -37,7 +36,12 @@ final class LoadBuilder {
       if (load instanceof Force force) {
         laws.add(atPoint(force.name(), force.body(), device.point(force.at()), force.vector()));
       } else if (load instanceof Weight weight) {
-        Point at = weight.at().map(device::point).orElseGet(() -> middle(weight.body()));
+        Point at =
+            weight
+                .at()
+                .map(device::point)
+                .orElseGet(
+                    () -> device.middleOfBars((Member) device.body(weight.body()).orElseThrow()));
         laws.add(atPoint(weight.name(), weight.body(), at, device.gravity().times(weight.mass())));
       } else if (load instanceof Couple couple) {
         laws.add(
@@ -79,26 +83,6 @@ final class LoadBuilder {
   private LoadLaw atPoint(String owner, String body, Point at, Vector force) {
     return new LoadLaw.AtPoint(
         owner, bodyOrPin.applyAsInt(body), scale.x(at), scale.y(at), force.x(), force.y());
-  }
-
-  /** Centre of gravity of a member's bars, each weighing in proportion to its length. */
-  private Point middle(String member) {
-    return middleOfBars(device, (Member) device.body(member).orElseThrow());
-  }
-
-  static Point middleOfBars(Device device, Member member) {
-    double length = 0;
-    double x = 0;
-    double y = 0;
-    for (Bar bar : member.bars()) {
-      Point a = device.point(bar.start());
-      Point b = device.point(bar.end());
-      double l = a.distance(b);
-      length += l;
-      x += l * (a.x() + b.x()) / 2;
-      y += l * (a.y() + b.y()) / 2;
-    }
-    return Point.of(x / length, y / length);
   }
 
   private LoadLaw spread(SpreadLoad spread) {

@@ -139,9 +139,7 @@ public final class MotionFinder {
    * @return velocities by rows; all zero if the loads do no work
    */
   public double[] driven(Solved solved) {
-    Wrenches loads = new Wrenches(assembly.bodyCount());
-    System.arraycopy(centreX, 0, loads.centreX, 0, centreX.length);
-    System.arraycopy(centreY, 0, loads.centreY, 0, centreY.length);
+    Wrenches loads = aboutCentres();
     assembly.load(solved.placements, solved.loadCase, loads);
     double[] b = new double[assembly.rows()];
     solved.equations.rightSide(loads, b);
@@ -166,6 +164,13 @@ public final class MotionFinder {
       sum[row] = Math.abs(sum[row]) < 1e-9 ? 0 : sum[row];
     }
     return sum;
+  }
+
+  private Wrenches aboutCentres() {
+    Wrenches loads = new Wrenches(assembly.bodyCount());
+    System.arraycopy(centreX, 0, loads.centreX, 0, centreX.length);
+    System.arraycopy(centreY, 0, loads.centreY, 0, centreY.length);
+    return loads;
   }
 
   private static void scale(double[] vector, double factor) {
@@ -233,9 +238,7 @@ public final class MotionFinder {
    * @return one value for each basis motion, for the load's full size
    */
   public double[] loadPowers(String owner, Solved solved) {
-    Wrenches loads = new Wrenches(assembly.bodyCount());
-    System.arraycopy(centreX, 0, loads.centreX, 0, centreX.length);
-    System.arraycopy(centreY, 0, loads.centreY, 0, centreY.length);
+    Wrenches loads = aboutCentres();
     for (LoadLaw law : assembly.loadLaws()) {
       if (law.owner.equals(owner)) {
         law.add(solved.placements, 1, loads);
