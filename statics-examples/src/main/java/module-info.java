@@ -4,8 +4,13 @@ module bellcrank.examples {
   requires transitive bellcrank.statics;
   requires com.fasterxml.jackson.core;
   requires com.fasterxml.jackson.dataformat.yaml;
+  requires info.picocli;
   requires org.yaml.snakeyaml;
   requires static org.jspecify;
 
   exports bellcrank.examples.file;
+
+  // picocli fills in the command's fields
+  opens bellcrank.examples to
+      info.picocli;
 }

@@ -1,0 +1,191 @@
+package bellcrank.examples;
+
+import bellcrank.examples.file.DeviceFile;
+import bellcrank.examples.report.Caution;
+import bellcrank.examples.report.CheckLines;
+import bellcrank.examples.report.FileAnswer;
+import bellcrank.examples.report.Refusal;
+import bellcrank.examples.report.ReportJson;
+import bellcrank.examples.report.ReportText;
+import bellcrank.statics.device.Ask;
+import bellcrank.statics.device.ModelException;
+import bellcrank.statics.device.Problem;
+import bellcrank.statics.units.UnitSystem;
+import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** What the command line asks for, and doing it. */
+@CommandLine.Command(
+    name = "bellcrank",
+    versionProvider = Version.class,
+    sortOptions = false,
+    synopsisHeading = "Usage: ",
+    description = {
+      "",
+      "Answers device files: plane devices of levers, pins, struts, ropes and loads.",
+      "For each file it tells whether the device is in balance, what every connection",
+      "carries, how large the sought efforts are, the mechanical advantage, and what",
+      "can still move.",
+      ""
+    },
+    optionListHeading = "%nOptions:%n",
+    footer = {
+      "",
+      "A device file, for example press.yaml (lengths in m, forces in N):",
+      "",
+      "  format: 1",
+      "  device: cider press lever",
+      "  points: {hinge: [0, 0], ram: [0.25, 0], grip: [1.6, 0.1]}",
+      "  members: {lever: [hinge, ram, grip]}",
+      "  connections: {hinge: {pin: hinge, joins: [lever, ground]}}",
+      "  loads: {hand: {force: 220, direction: down, member: lever, at: grip}}",
+      "  seek: {ram: {want: force, direction: up, member: lever, at: ram}}",
+      "  advantage: {effort: hand, resistance: ram}",
+      "",
+      "Exit status:",
+      "  0  answered, and all that the files expect holds",
+      "  1  answered, but something that a file expects does not hold",
+      "  2  a file or the command line is not acceptable",
+      "",
+      Caution.TEXT
+    })
+final class Command implements Callable<Integer> {
+
+  private final PrintWriter out;
+  private final PrintWriter err;
+
+  @Spec private @Nullable CommandSpec spec;
+
+  @Parameters(arity = "1..*", paramLabel = "FILE", description = "Device files, in YAML.")
+  private List<String> files = new ArrayList<>();
+
+  @Option(
+      names = "--case",
+      paramLabel = "NAME",
+      description = "Answer only this case of loads; all cases otherwise.")
+  private @Nullable String loadCase;
+
+  @Option(
+      names = "--ask",
+      paramLabel = "TEXT",
+      description = {
+        "Answer a further ask, such as \"hinge.x on lever\" or \"ram per hand\".",
+        "May be given several times."
+      })
+  private List<String> asks = new ArrayList<>();
+
+  @Option(
+      names = "--units",
+      paramLabel = "SYSTEM",
+      converter = UnitsOption.class,
+      description = "si (m, N) or us (ft, lbf); the units of each file otherwise.")
+  private @Nullable UnitSystem units;
+
+  @Option(
+      names = "--check",
+      description = "Only tell whether what the files expect holds, in one line a file.")
+  private boolean check;
+
+  @Option(names = "--json", description = "Print the answers as JSON, in SI units.")
+  private boolean json;
+
+  @SuppressWarnings("unused") // its presence is what counts
+  @Option(names = "--help", usageHelp = true, description = "Print this page.")
+  private boolean help;
+
+  @SuppressWarnings("unused") // its presence is what counts
+  @Option(names = "--version", versionHelp = true, description = "Print the version.")
+  private boolean version;
+
+  Command(PrintWriter out, PrintWriter err) {
+    this.out = out;
+    this.err = err;
+  }
+
+  @Override
+  public Integer call() {
+    refuseUnfit();
+    List<Ask> further = parseAsks();
+    List<FileAnswer> answers = new ArrayList<>();
+    List<Refusal> refusals = new ArrayList<>();
+    for (String file : files) {
+      InputFile.read(file, refusals)
+          .flatMap(read -> answer(file, read, further, refusals))
+          .ifPresent(answers::add);
+    }
+    print(answers, refusals);
+    refusals.forEach(refusal -> err.println(refusal.sentence()));
+    if (!refusals.isEmpty()) {
+      return Main.BAD_INPUT;
+    }
+    return answers.stream().allMatch(FileAnswer::holds) ? Main.ANSWERED : Main.EXPECTATION_FAILED;
+  }
+
+  private void refuseUnfit() {
+    if (check && json) {
+      throw misuse("--check and --json do not go together: --json tells what holds as well");
+    }
+    if (check && !asks.isEmpty()) {
+      throw misuse("--check and --ask do not go together: --check answers no asks");
+    }
+    if (json && units != null) {
+      throw misuse("--json and --units do not go together: --json is in SI units");
+    }
+  }
+
+  private ParameterException misuse(String message) {
+    CommandSpec known = spec;
+    if (known == null) {
+      throw new IllegalStateException("the command was not run by its command line");
+    }
+    return new ParameterException(known.commandLine(), message);
+  }
+
+  private List<Ask> parseAsks() {
+    List<Ask> parsed = new ArrayList<>();
+    for (String text : asks) {
+      try {
+        parsed.add(Ask.parse(text));
+      } catch (ModelException e) {
+        throw misuse("--ask: " + e.getMessage());
+      }
+    }
+    return parsed;
+  }
+
+  private Optional<FileAnswer> answer(
+      String name, DeviceFile file, List<Ask> further, List<Refusal> refusals) {
+    try {
+      return Optional.of(FileAnswer.of(name, file, Optional.ofNullable(loadCase), further));
+    } catch (ModelException e) {
+      for (Problem problem : e.problems()) {
+        refusals.add(Refusal.of(name, problem.sentence()));
+      }
+      return Optional.empty();
+    }
+  }
+
+  private void print(List<FileAnswer> answers, List<Refusal> refusals) {
+    if (json) {
+      out.print(ReportJson.of(answers, refusals));
+      return;
+    }
+    for (FileAnswer answer : answers) {
+      UnitSystem chosen = units == null ? answer.file().units() : units;
+      out.print(check ? CheckLines.of(answer, chosen) : ReportText.of(answer, chosen) + "\n");
+    }
+    if (!check && !answers.isEmpty()) {
+      out.print(Caution.lines());
+    }
+  }
+}

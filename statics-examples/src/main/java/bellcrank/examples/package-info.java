@@ -1,0 +1,2 @@
+/** The main program of Bellcrank and short programs to copy from. */
+package bellcrank.examples;

@@ -1,0 +1,102 @@
+package bellcrank.examples.report;
+
+import bellcrank.examples.file.DeviceFile;
+import bellcrank.examples.file.Expectation;
+import bellcrank.statics.device.Ask;
+import bellcrank.statics.device.LoadCase;
+import bellcrank.statics.device.ModelException;
+import bellcrank.statics.equilibrium.Balance;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The answers to a device file: a balance for each case, further asks, expectations.
+ *
+ * @param name name of the file, as it was given
+ * @param file what the file holds
+ * @param cases answers for each case that is shown, in order; at least one
+ */
+public record FileAnswer(String name, DeviceFile file, List<CaseAnswer> cases) {
+
+  /**
+   * Copies the list.
+   *
+   * @param name name of the file, as it was given
+   * @param file what the file holds
+   * @param cases answers for each case that is shown, in order
+   */
+  public FileAnswer {
+    cases = List.copyOf(cases);
+  }
+
+  /**
+   * Answers a file.
+   *
+   * @param name name of the file, as it was given
+   * @param file what the file holds
+   * @param onlyCase the case that is wanted; empty for all
+   * @param further asks beyond those of the file
+   * @return the answers
+   * @throws ModelException if the device has no such case, or an ask names what the device does not
+   *     have or another case than the one that is wanted
+   */
+  public static FileAnswer of(
+      String name, DeviceFile file, Optional<String> onlyCase, List<Ask> further) {
+    List<LoadCase> cases =
+        onlyCase.map(file.device()::loadCase).map(List::of).orElse(file.device().cases());
+    for (Ask ask : further) {
+      ask.check(file.device());
+      if (cases.stream().noneMatch(one -> belongs(ask, one))) {
+        throw new ModelException(
+            ask.text(), "case", ask.loadCase().orElse(""), "the case that is shown, or none");
+      }
+    }
+    List<Ask> asks = new ArrayList<>(file.asks());
+    asks.addAll(further);
+    List<CaseAnswer> answers = new ArrayList<>();
+    for (LoadCase one : cases) {
+      answers.add(answer(file, one, asks));
+    }
+    return new FileAnswer(name, file, answers);
+  }
+
+  private static CaseAnswer answer(DeviceFile file, LoadCase loadCase, List<Ask> asks) {
+    Balance balance = Balance.of(file.device(), loadCase.name());
+    List<CaseAnswer.Answered> answered = new ArrayList<>();
+    for (Ask ask : asks) {
+      if (belongs(ask, loadCase)) {
+        answered.add(new CaseAnswer.Answered(ask, balance.answer(ask)));
+      }
+    }
+    List<Checked> checks = new ArrayList<>();
+    for (Expectation expectation : file.expectations()) {
+      if (ExpectationCheck.caseName(file, expectation).equals(loadCase.name())) {
+        checks.add(ExpectationCheck.of(file, expectation, balance));
+      }
+    }
+    return new CaseAnswer(balance, answered, checks);
+  }
+
+  private static boolean belongs(Ask ask, LoadCase loadCase) {
+    return ask.loadCase().map(loadCase.name()::equals).orElse(true);
+  }
+
+  /**
+   * All expectations of the shown cases.
+   *
+   * @return case by case
+   */
+  public List<Checked> checks() {
+    return cases.stream().flatMap(one -> one.checks().stream()).toList();
+  }
+
+  /**
+   * Whether all expectations of the shown cases hold.
+   *
+   * @return true also if there are none
+   */
+  public boolean holds() {
+    return checks().stream().allMatch(Checked::holds);
+  }
+}

@@ -1,0 +1,50 @@
+package bellcrank.examples.report;
+
+import bellcrank.statics.device.Sought;
+import bellcrank.statics.equilibrium.Balance;
+import bellcrank.statics.equilibrium.Freedom;
+import bellcrank.statics.equilibrium.Outcome;
+import java.util.List;
+
+/** Says in one sentence how a balance comes out. */
+final class OutcomeWords {
+
+  private OutcomeWords() {}
+
+  static String of(Balance balance) {
+    Outcome outcome = balance.outcome();
+    if (!balance.violations().isEmpty()) {
+      return "The forces would balance, but not every part can carry its share.";
+    }
+    if (outcome instanceof Outcome.InBalance) {
+      return "In balance: " + holders(balance) + " it.";
+    }
+    if (outcome instanceof Outcome.InBalanceForTheseLoads) {
+      List<String> ways = balance.freedoms().stream().map(Freedom::words).toList();
+      return "In balance for just these loads. It can still move freely, since they do not drive"
+          + " it: "
+          + String.join("; ", ways)
+          + ".";
+    }
+    if (outcome instanceof Outcome.NoBalance none) {
+      return "No balance: " + none.driven().words() + ". There are no reactions to tell.";
+    }
+    List<String> parts = ((Outcome.NotDecided) outcome).parts();
+    return "Not decided by balance alone: friction in "
+        + Listing.of(parts)
+        + " lets the forces lie anywhere within a range.";
+  }
+
+  private static String holders(Balance balance) {
+    List<String> sought = balance.device().sought().stream().map(Sought::name).toList();
+    boolean connected = !balance.device().connections().isEmpty();
+    if (sought.isEmpty()) {
+      return connected ? "the connections hold" : "nothing needs to hold";
+    }
+    String efforts = "the sought " + Listing.of(sought);
+    if (connected) {
+      return "the connections and " + efforts + " hold";
+    }
+    return efforts + (sought.size() == 1 ? " holds" : " hold");
+  }
+}

@@ -1,0 +1,115 @@
+package bellcrank.examples.report;
+
+import bellcrank.statics.device.Device;
+import bellcrank.statics.device.LoadCase;
+import bellcrank.statics.equilibrium.Balance;
+import bellcrank.statics.equilibrium.Outcome;
+import bellcrank.statics.equilibrium.Violation;
+import bellcrank.statics.units.UnitSystem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** The answer to a device file as a page of text, at most 80 characters wide. */
+public final class ReportText {
+
+  /** Conditions from here on are written with an exponent. */
+  private static final double MOST_PLAIN = 1e4;
+
+  private final Page page = new Page();
+  private final UnitSystem units;
+
+  private ReportText(UnitSystem units) {
+    this.units = units;
+  }
+
+  /**
+   * Writes the answers to a file. The caution is not in it; it is said once, after all files.
+   *
+   * @param answer the answers
+   * @param units units of the values
+   * @return lines with line ends
+   */
+  public static String of(FileAnswer answer, UnitSystem units) {
+    ReportText report = new ReportText(units);
+    report.write(answer);
+    return report.page.toString();
+  }
+
+  private void write(FileAnswer answer) {
+    Device device = answer.file().device();
+    page.title(device.name(), '=');
+    page.paragraph(counts(device));
+    for (CaseAnswer one : answer.cases()) {
+      LoadCase loadCase = one.balance().loadCase();
+      if (!loadCase.equals(LoadCase.ALL_LOADS)) {
+        page.title(CaseWords.of(loadCase), '-');
+      } else {
+        page.gap();
+      }
+      write(one);
+    }
+  }
+
+  private static String counts(Device device) {
+    List<String> counts = new ArrayList<>();
+    counts.add(Listing.count(device.members().size(), "member"));
+    if (!device.joints().isEmpty()) {
+      counts.add(Listing.count(device.joints().size(), "joint"));
+    }
+    counts.add(Listing.count(device.connections().size(), "connection"));
+    counts.add(Listing.count(device.loads().size() - device.sought().size(), "load"));
+    counts.add(device.sought().size() + " sought");
+    return String.join(", ", counts);
+  }
+
+  private void write(CaseAnswer answer) {
+    Balance balance = answer.balance();
+    Amounts amounts = Amounts.of(units, balance);
+    page.paragraph(OutcomeWords.of(balance));
+    for (Violation violation : balance.violations()) {
+      page.paragraph(ViolationWords.of(balance.device(), violation, amounts));
+    }
+    boolean forces =
+        !(balance.outcome() instanceof Outcome.NoBalance
+            || balance.outcome() instanceof Outcome.NotDecided);
+    if (forces) {
+      ReactionsSection.write(page, balance, amounts);
+      AxialSection.write(page, balance, amounts);
+      SoughtSection.write(page, balance, amounts);
+    }
+    AdvantageSection.write(page, balance, amounts);
+    MotionSection.write(page, balance);
+    NearCriticalSection.write(page, balance, amounts);
+    asks(answer, amounts);
+    ExpectationsSection.write(page, answer.checks(), amounts);
+    page.heading(closing(balance, forces));
+  }
+
+  private void asks(CaseAnswer answer, Amounts amounts) {
+    if (answer.answers().isEmpty()) {
+      return;
+    }
+    page.heading("Asked");
+    for (CaseAnswer.Answered one : answer.answers()) {
+      page.item(
+          one.ask().text()
+              + " = "
+              + AnswerWords.of(one.ask(), one.answer(), amounts, Amounts.DIGITS));
+    }
+  }
+
+  private static String closing(Balance balance, boolean forces) {
+    String condition = "condition about " + rounded(balance.condition());
+    if (!forces) {
+      return "Check: " + condition + ".";
+    }
+    double residual = balance.residual();
+    String rest = residual == 0 ? "0" : String.format(Locale.ROOT, "%.0e", residual);
+    return "Check: the forces close to " + rest + " of the largest one; " + condition + ".";
+  }
+
+  private static String rounded(double condition) {
+    return String.format(Locale.ROOT, condition < MOST_PLAIN ? "%.0f" : "%.0e", condition);
+  }
+}

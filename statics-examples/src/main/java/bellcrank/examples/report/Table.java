@@ -1,0 +1,107 @@
+package bellcrank.examples.report;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A table of text in columns as wide as their widest cell. Where that is too wide for the page, the
+ * widest columns of words are narrowed and their cells broken into lines.
+ */
+final class Table {
+
+  /** What a column holds. */
+  enum Kind {
+    /** Words, at the left, broken where needed. */
+    WORDS,
+    /** Numbers, at the right, never broken. */
+    NUMBERS
+  }
+
+  private static final int GAP = 2;
+  private static final int NARROWEST = 7;
+
+  private final List<String> heads = new ArrayList<>();
+  private final List<Kind> kinds = new ArrayList<>();
+  private final List<List<String>> rows = new ArrayList<>();
+
+  /** Adds a column. */
+  Table column(String head, Kind kind) {
+    heads.add(head);
+    kinds.add(kind);
+    return this;
+  }
+
+  /** Adds a row with a cell for each column. */
+  void row(List<String> cells) {
+    rows.add(List.copyOf(cells));
+  }
+
+  /** Whether there is nothing below the head. */
+  boolean isEmpty() {
+    return rows.isEmpty();
+  }
+
+  /** The lines of the table. */
+  List<String> lines(int page) {
+    int[] widths = widths(page);
+    List<String> lines = new ArrayList<>();
+    add(lines, heads, widths);
+    rows.forEach(row -> add(lines, row, widths));
+    return lines;
+  }
+
+  private int[] widths(int page) {
+    int[] widths = new int[heads.size()];
+    int total = GAP * (widths.length - 1);
+    for (int column = 0; column < widths.length; column++) {
+      widths[column] = Wrapping.length(heads.get(column));
+      for (List<String> row : rows) {
+        widths[column] = Math.max(widths[column], Wrapping.length(row.get(column)));
+      }
+      total += widths[column];
+    }
+    for (int over = total - page; over > 0; over--) {
+      int widest = widestOfWords(widths);
+      if (widest < 0) {
+        break;
+      }
+      widths[widest]--;
+    }
+    return widths;
+  }
+
+  /** The widest column that can still be narrowed, or −1. */
+  private int widestOfWords(int[] widths) {
+    int widest = -1;
+    for (int column = 0; column < widths.length; column++) {
+      boolean breaks = kinds.get(column) == Kind.WORDS && widths[column] > NARROWEST;
+      if (breaks && (widest < 0 || widths[column] > widths[widest])) {
+        widest = column;
+      }
+    }
+    return widest;
+  }
+
+  private void add(List<String> lines, List<String> cells, int[] widths) {
+    List<List<String>> broken = new ArrayList<>();
+    int height = 1;
+    for (int column = 0; column < widths.length; column++) {
+      List<String> cell =
+          kinds.get(column) == Kind.WORDS
+              ? Wrapping.lines(cells.get(column), widths[column])
+              : List.of(cells.get(column));
+      broken.add(cell);
+      height = Math.max(height, cell.size());
+    }
+    for (int level = 0; level < height; level++) {
+      StringBuilder line = new StringBuilder();
+      for (int column = 0; column < widths.length; column++) {
+        String piece = level < broken.get(column).size() ? broken.get(column).get(level) : "";
+        String room = " ".repeat(widths[column] - Wrapping.length(piece));
+        line.append(column > 0 ? " ".repeat(GAP) : "");
+        line.append(kinds.get(column) == Kind.WORDS ? piece + room : room + piece);
+      }
+      lines.add(line.toString());
+    }
+  }
+}

@@ -1,0 +1,40 @@
+package bellcrank.examples.report;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Breaks text into lines of a bounded number of characters. */
+final class Wrapping {
+
+  /** A blank at which no line ends; it is written as a plain one. */
+  static final char UNBROKEN = '\u00A0';
+
+  private Wrapping() {}
+
+  /** Number of characters as a reader counts them. */
+  static int length(String text) {
+    return text.codePointCount(0, text.length());
+  }
+
+  /** Lines of at most {@code width} characters; a longer word is cut. At least one line. */
+  static List<String> lines(String text, int width) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder();
+    for (String word : text.strip().split("\\s+", -1)) {
+      String rest = word;
+      if (length(line.toString()) + 1 + length(rest) > width && !line.isEmpty()) {
+        lines.add(line.toString());
+        line.setLength(0);
+      }
+      while (length(rest) > width) {
+        int cut = rest.offsetByCodePoints(0, width);
+        lines.add(rest.substring(0, cut));
+        rest = rest.substring(cut);
+      }
+      line.append(line.isEmpty() ? "" : " ").append(rest);
+    }
+    lines.add(line.toString());
+    lines.replaceAll(one -> one.replace(UNBROKEN, ' '));
+    return lines;
+  }
+}

@@ -1,0 +1,161 @@
+package bellcrank.examples.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+/** What is said about how a balance comes out. */
+final class OutcomeTextTest {
+
+  @Test
+  void aLineThatWouldHaveToPush() {
+    assertThat(
+            SmallReport.lever(
+                """
+                connections:
+                  hinge: {pin: a, joins: [lever, ground]}
+                  stay: {line: [b, c], joins: [lever, ground]}
+                loads: {lift: {force: 100, direction: up, member: lever, at: b}}
+                """))
+        .contains(
+            """
+            The forces would balance, but not every part can carry its share.
+            Line stay would have to push with 100.0 N, and it can only pull: it goes slack,
+            so the device does not stand like this.
+            """)
+        .contains("  stay  line      100.0  pushes (compression)\n")
+        .doesNotContain("In balance");
+  }
+
+  @Test
+  void aRollerThatWouldHaveToPull() {
+    assertThat(
+            SmallReport.lever(
+                """
+                connections:
+                  hinge: {pin: a, joins: [lever, ground]}
+                  rest: {roller: m, joins: [lever, ground], push: up, sides: one}
+                loads: {lift: {force: 100, direction: up, member: lever, at: b}}
+                """))
+        .contains(
+            """
+            Roller rest would have to pull with 200.0 N, and it can only push: it lifts off,
+            so the device does not stand like this.
+            """);
+  }
+
+  @Test
+  void aContactThatSlips() {
+    assertThat(
+            SmallReport.lever(
+                """
+                connections:
+                  foot: {contact: b, joins: [lever, ground], push: up, friction: 0.2}
+                  hold: {roller: a, joins: [lever, ground], push: up}
+                loads:
+                  basket: {force: 100, direction: down, member: lever, at: b}
+                  push: {force: 30, direction: left, member: lever, at: b}
+                """))
+        .contains(
+            """
+            Contact foot would need more friction than μN: 30.00 N, and there is 20.00 N at
+            most: it slips, so the device does not stand like this.
+            """);
+  }
+
+  @Test
+  void aBaseThatTips() {
+    assertThat(
+            SmallReport.lever(
+                """
+                connections:
+                  foot: {contact base: m, joins: [lever, ground], push: up, width: 0.4, friction: 1}
+                loads: {basket: {force: 100, direction: down, member: lever, at: b}}
+                """))
+        .contains(
+            """
+            Contact base foot would need its normal force outside the base: 0.5000 m from
+            its middle, and it reaches 0.2000 m: it tips, so the device does not stand like
+            this.
+            """)
+        .contains("couple (N·m)");
+  }
+
+  @Test
+  void ropesThatSlipRoundAPost() {
+    String device =
+        """
+        device: basket over a branch
+        points: {left: [-0.1, -1], branch: [0, 0], right: [0.1, -1]}
+        joints: [left, right]
+        connections:
+          rope:
+            wrap:
+              - {end: left, joins: left}
+              - {post: branch, joins: ground, radius: 0.1, turns: clockwise}
+              - {end: right, joins: right}
+            friction: 0.3
+        loads:
+          basket: {force: 150, direction: down, joint: left}
+          hand: {force: HAND, direction: down, joint: right}
+        """;
+    assertThat(SmallReport.of(device.replace("HAND", "30")))
+        .contains(
+            """
+            Wrap rope would need more friction round the post than there is: a ratio of
+            tensions of 5.000, and there is 2.566 at most: it slips, so the device does not
+            stand like this.
+            """);
+    assertThat(SmallReport.of(device.replace("HAND", "0")))
+        .contains(
+            """
+            Wrap rope would need more friction round the post than there is: no ratio of
+            tensions is enough; it slips, so the device does not stand like this.
+            """);
+  }
+
+  @Test
+  void aMotionThatTheLoadsDoNotDrive() {
+    assertThat(
+            SmallReport.lever(
+                """
+                connections:
+                  left: {roller: a, joins: [lever, ground], push: up}
+                  right: {roller: b, joins: [lever, ground], push: up}
+                loads: {basket: {force: 100, direction: down, member: lever, at: m}}
+                """))
+        .contains("In balance for just these loads. It can still move freely,")
+        .contains("  it can move in 1 way:\n    - lever ");
+  }
+
+  @Test
+  void noBalance() {
+    assertThat(
+            SmallReport.lever(
+                """
+                connections: {hinge: {pin: a, joins: [lever, ground]}}
+                loads: {basket: {force: 100, direction: down, member: lever, at: b}}
+                """))
+        .contains("No balance: lever turns clockwise about a. There are no reactions to tell.\n")
+        .doesNotContain("Forces of the connections")
+        .doesNotContain("close to");
+  }
+
+  @Test
+  void frictionInAPinDecidesNothing() {
+    assertThat(
+            SmallReport.lever(
+                """
+                connections:
+                  hinge: {pin: a, joins: [lever, ground], radius: 0.01, friction: 0.1}
+                  rest: {roller: b, joins: [lever, ground], push: up}
+                loads: {basket: {force: 100, direction: down, member: lever, at: m}}
+                """))
+        .contains(
+            """
+            Not decided by balance alone: friction in hinge lets the forces lie anywhere
+            within a range.
+            """)
+        .doesNotContain("Forces of the connections");
+  }
+}
