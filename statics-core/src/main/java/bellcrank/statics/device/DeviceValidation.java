@@ -7,6 +7,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
@@ -120,19 +121,25 @@ final class DeviceValidation {
         || connection instanceof Screw) {
       apart(name, "ends", connection.places().get(0), connection.places().get(1));
     } else if (connection instanceof Reeving reeving) {
-      rope(name, reeving.stops());
+      rope(
+          name,
+          reeving.stops(),
+          reeving.hauling() != Reeving.Hauling.IDEAL && reeving.efficiency() < 1);
     } else if (connection instanceof Wrap wrap) {
-      rope(name, List.of(wrap.first(), wrap.post(), wrap.last()));
+      rope(name, List.of(wrap.first(), wrap.post(), wrap.last()), false);
     }
   }
 
-  private void rope(String name, List<Stop> stops) {
+  private void rope(String name, List<Stop> stops, boolean losses) {
     Set<String> joined = new HashSet<>();
     for (int i = 0; i < stops.size(); i++) {
       Stop stop = stops.get(i);
       joined.add(stop.body());
-      if (stop.kind() == Stop.Kind.DRUM) {
-        notJoint(name, "drum", stop.body());
+      if (stop.kind() == Stop.Kind.DRUM || stop.kind() == Stop.Kind.POST) {
+        notJoint(name, stop.kind().name().toLowerCase(Locale.ROOT), stop.body());
+      } else if (stop.kind() == Stop.Kind.SHEAVE && stop.radius() > 0 && losses) {
+        // the tensions differ, so the sheave's bearing turns what carries it
+        notJoint(name, "sheave", stop.body());
       }
       if (i == 0) {
         continue;
