@@ -17,6 +17,11 @@ final class DeviceValidation {
   /** Bound on coordinates in m; beyond it a planar yard device is a slip of the unit. */
   private static final double LARGEST_COORDINATE = 1e9;
 
+  /** What a mechanical advantage can be taken of. */
+  private static final String EFFORT_OR_RESISTANCE =
+      "a force, weight, couple, sought force of given direction, sought couple, sought mass,"
+          + " strut, line, reeving or screw";
+
   private final DeviceBuilder device;
   private final List<Problem> problems = new ArrayList<>();
   private final Map<String, Body> bodies = new HashMap<>();
@@ -186,29 +191,39 @@ final class DeviceValidation {
   }
 
   private void force(String field, String name) {
-    Load load = loads.get(name);
-    Connection connection = connections.get(name);
-    boolean usable =
-        load instanceof Force
-            || load instanceof Weight
-            || load instanceof Couple
-            || (load instanceof Sought sought
-                && sought.want() != Sought.Want.COMPONENTS
-                && sought.want() != Sought.Want.INTENSITY)
-            || connection instanceof Strut
-            || connection instanceof Line
-            || connection instanceof Reeving
-            || connection instanceof Screw;
-    if (!usable) {
-      List<String> known = new ArrayList<>(loads.keySet());
-      known.addAll(connections.keySet());
-      problem(
-          "advantage",
-          field,
-          Check.quote(name),
-          "a force, weight, couple, sought quantity, strut, line, reeving or screw; "
-              + oneOf("part", name, known));
+    List<String> usable = new ArrayList<>();
+    device.loads.stream().filter(DeviceValidation::canWork).forEach(one -> usable.add(one.name()));
+    device.connections.stream()
+        .filter(DeviceValidation::canWork)
+        .forEach(one -> usable.add(one.name()));
+    if (usable.contains(name)) {
+      return;
     }
+    boolean otherKind = loads.containsKey(name) || connections.containsKey(name);
+    problem(
+        "advantage",
+        field,
+        Check.quote(name),
+        otherKind
+            ? "another kind of part than " + Check.quote(name) + " is: " + EFFORT_OR_RESISTANCE
+            : EFFORT_OR_RESISTANCE + "; " + oneOf("part", name, usable));
+  }
+
+  private static boolean canWork(Load load) {
+    return load instanceof Force
+        || load instanceof Weight
+        || load instanceof Couple
+        || (load instanceof Sought sought
+            && sought.want() != Sought.Want.COMPONENTS
+            && sought.want() != Sought.Want.INTENSITY);
+  }
+
+  /** Whether a connection can be let go, so that its tension is an effort or a resistance. */
+  private static boolean canWork(Connection connection) {
+    return connection instanceof Strut
+        || connection instanceof Line
+        || connection instanceof Reeving
+        || connection instanceof Screw;
   }
 
   Load load(String name) {

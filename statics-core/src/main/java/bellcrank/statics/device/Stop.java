@@ -6,7 +6,7 @@ package bellcrank.statics.device;
  * @param kind what the rope does there
  * @param body name of the body that carries it
  * @param at name of the point: the end, or the centre of the sheave, drum or post
- * @param radius radius to the middle of the rope in m, 0 or more; 0 is a point
+ * @param radius radius to the middle of the rope in m, 0 or more; 0 is a point, which an end is
  * @param turn the way the rope runs round, seen when following it from the first stop to the last
  */
 public record Stop(Kind kind, String body, String at, double radius, Turn turn) {
@@ -29,12 +29,16 @@ public record Stop(Kind kind, String body, String at, double radius, Turn turn) 
    * @param kind what the rope does there
    * @param body name of the body that carries it
    * @param at name of the point: the end, or the centre of the sheave, drum or post
-   * @param radius radius to the middle of the rope in m, 0 or more; 0 is a point
+   * @param radius radius to the middle of the rope in m, 0 or more; 0 is a point, which an end is
    * @param turn the way the rope runs round, seen when following it from the first stop to the last
-   * @throws ModelException if it is negative or not finite, or if a drum has none
+   * @throws ModelException if it is negative or not finite, if a drum has none, or if an end has
+   *     one
    */
   public Stop {
-    Check.notNegative("stop at " + at, "radius", radius);
+    if (kind == Kind.END && radius != 0) {
+      throw new ModelException("end at " + at, "radius", radius, "0: a plain end has no radius");
+    }
+    radius = Check.notNegative("stop at " + at, "radius", radius);
     if (kind == Kind.DRUM) {
       Check.positive("drum at " + at, "radius", radius);
     }

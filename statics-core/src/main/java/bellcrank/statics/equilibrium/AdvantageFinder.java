@@ -11,6 +11,7 @@ import bellcrank.statics.device.Weight;
 import bellcrank.statics.equilibrium.internal.MotionFinder;
 import bellcrank.statics.equilibrium.internal.Solved;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Finds the mechanical advantage: ideal from the velocities of the free motion (virtual work),
@@ -34,7 +35,8 @@ final class AdvantageFinder {
     if (turns(pair.effort()) != turns(pair.resistance())) {
       return new Advantage.NotDefined("the one is a couple and the other a force");
     }
-    String released = device.connection(pair.effort()).isPresent() ? pair.effort() : "";
+    // where one of them is a connection, it is let go: it has to move to do work
+    Set<String> released = Set.of(pair.effort(), pair.resistance());
     MotionFinder motion = MotionFinder.of(device, balance.pose(), false, released);
     if (motion.count() == 0) {
       return new Advantage.NotDefined("nothing moves, so there is no ratio of velocities");

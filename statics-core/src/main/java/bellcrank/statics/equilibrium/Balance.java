@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * The equilibrium of a device under one case of loads: outcome, forces, freedoms, undetermined
@@ -127,7 +128,7 @@ public final class Balance {
       return new Outcome.NotDecided(undecided);
     }
     if (!solved.balanced()) {
-      MotionFinder finder = MotionFinder.of(device, pose, true, "");
+      MotionFinder finder = MotionFinder.of(device, pose, true, Set.of());
       return new Outcome.NoBalance(
           FreedomWriter.write(device, finder, finder.driven(solved), false, true));
     }

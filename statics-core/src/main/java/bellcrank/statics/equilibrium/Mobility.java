@@ -4,6 +4,7 @@ import bellcrank.statics.device.Device;
 import bellcrank.statics.device.Pose;
 import bellcrank.statics.equilibrium.internal.MotionFinder;
 import java.util.List;
+import java.util.Set;
 
 /**
  * What moves when only the connections hold, whatever the loads. Sought efforts are no restraints
@@ -35,11 +36,11 @@ public record Mobility(List<Freedom> freedoms, int criticalCount) {
   }
 
   static Mobility of(Device device, Pose pose, boolean held) {
-    MotionFinder finder = MotionFinder.of(device, pose, held, "");
+    MotionFinder finder = MotionFinder.of(device, pose, held, Set.of());
     if (finder.count() == 0) {
       return new Mobility(List.of(), 0);
     }
-    int generic = MotionFinder.of(Jitter.of(device), pose, held, "").count();
+    int generic = MotionFinder.of(Jitter.of(device), pose, held, Set.of()).count();
     int critical = Math.max(0, finder.count() - generic);
     List<Freedom> freedoms =
         finder.localMotions().stream()

@@ -1,5 +1,6 @@
 package bellcrank.statics.units;
 
+import java.math.BigDecimal;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -18,19 +19,21 @@ final class NumberText {
   private NumberText() {}
 
   /**
-   * The value of text that matches {@link #NUMBER}.
+   * The value of text that matches {@link #NUMBER}; decimal digits are all kept.
    *
    * @param number the number
    * @param text the whole text, for the message
    */
-  static double value(String number, String text) {
+  static BigDecimal value(String number, String text) {
     Matcher fraction = FRACTION.matcher(number);
     if (fraction.matches()) {
-      return fraction(fraction, text);
+      return BigDecimal.valueOf(fraction(fraction, text));
     }
     double value = Double.parseDouble(number);
     String mantissa = EXPONENT.split(number, 2)[0];
-    return inRange(value, NOT_ZERO.matcher(mantissa).find(), text);
+    boolean zero = inRange(value, NOT_ZERO.matcher(mantissa).find(), text) == 0;
+    // a zero may have an exponent that no decimal takes
+    return zero ? BigDecimal.ZERO : new BigDecimal(number);
   }
 
   private static double fraction(Matcher fraction, String text) {

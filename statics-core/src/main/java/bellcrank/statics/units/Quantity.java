@@ -65,6 +65,20 @@ public record Quantity(double si, Dimension dimension) {
   }
 
   /**
+   * Tells the unit in which a quantity is written: of a sum the smaller one ({@code in} for {@code
+   * 4 ft 2 in}, {@code oz} for {@code 3 lb 8 oz}), of a bare number the one that the system names.
+   *
+   * @param text for example {@code 15 lbf} or {@code 15}
+   * @param wanted the kind of quantity it must be
+   * @param bare the units that bare numbers are in
+   * @return the unit of the last number in the text
+   * @throws QuantityException if {@link #parse(String, Dimension, UnitSystem)} refuses the text
+   */
+  public static Unit unitOf(String text, Dimension wanted, UnitSystem bare) {
+    return QuantityText.unit(text, wanted, bare);
+  }
+
+  /**
    * Writes the value in a unit, rounded half up to significant digits, with trailing zeros kept:
    * {@code 1600 N}, {@code 0.250 m}, {@code 12300 N}. Rounded values from 1e-4 to below 1e7 are
    * written plainly, others as {@code 1.23e8 N}; zero is always {@code 0}. The text can be read

@@ -1,5 +1,6 @@
 package bellcrank.statics.units;
 
+import java.math.BigDecimal;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -26,23 +27,34 @@ final class QuantityText {
   private static final String UNBROKEN =
       "write a point as decimal sign and nothing between thousands, for example 1250.5";
 
+  /** A number of a unit, without its sign. */
+  private record Size(BigDecimal number, Unit unit) {}
+
+  /** What a text says: its value in SI, and the unit in which it says so. */
+  private record Written(double si, Unit unit) {}
+
   private QuantityText() {}
 
   static Quantity parse(String text, Dimension wanted) {
-    return parse(text, wanted, Optional.empty());
+    return new Quantity(read(text, wanted, Optional.empty()).si(), wanted);
   }
 
   static Quantity parse(String text, Dimension wanted, UnitSystem bare) {
-    return parse(text, wanted, Optional.of(bare.unit(wanted)));
+    return new Quantity(read(text, wanted, Optional.of(bare.unit(wanted))).si(), wanted);
   }
 
-  private static Quantity parse(String text, Dimension wanted, Optional<Unit> bare) {
+  static Unit unit(String text, Dimension wanted, UnitSystem bare) {
+    return read(text, wanted, Optional.of(bare.unit(wanted))).unit();
+  }
+
+  private static Written read(String text, Dimension wanted, Optional<Unit> bare) {
     String plain = Spaces.plain(text);
     refuseHopeless(text, plain, wanted);
     boolean negative = plain.startsWith("-");
-    String size = negative || plain.startsWith("+") ? plain.substring(1).strip() : plain;
-    double si = size(size, text, wanted, bare);
-    return new Quantity(negative ? -si : si, wanted);
+    String unsigned = negative || plain.startsWith("+") ? plain.substring(1).strip() : plain;
+    Size size = size(unsigned, text, wanted, bare);
+    double si = inSi(size, text);
+    return new Written(negative ? -si : si, size.unit());
   }
 
   private static void refuseHopeless(String text, String plain, Dimension wanted) {
@@ -60,43 +72,40 @@ final class QuantityText {
     }
   }
 
-  private static double size(String size, String text, Dimension wanted, Optional<Unit> bare) {
-    Matcher feet = FEET_AND_INCHES.matcher(size);
+  private static Size size(String unsigned, String text, Dimension wanted, Optional<Unit> bare) {
+    Matcher feet = FEET_AND_INCHES.matcher(unsigned);
     if (feet.matches()) {
       return sum(feet, "ft", 12, "in", text, wanted);
     }
-    Matcher pounds = POUNDS_AND_OUNCES.matcher(size);
+    Matcher pounds = POUNDS_AND_OUNCES.matcher(unsigned);
     if (pounds.matches()) {
       return sum(pounds, "lb", 16, "oz", text, wanted);
     }
-    Matcher single = SINGLE.matcher(size);
+    Matcher single = SINGLE.matcher(unsigned);
     if (!single.matches()) {
       throw new QuantityException(
           text,
           UnitMistake.shown(text) + " does not begin with a number",
           "write for example " + example(wanted));
     }
-    double value = NumberText.value(single.group(1), text);
-    return inSi(value, unit(single.group(2), single.group(1), text, wanted, bare), text);
+    BigDecimal value = NumberText.value(single.group(1), text);
+    return new Size(value, unit(single.group(2), single.group(1), text, wanted, bare));
   }
 
-  /** Adds in the smaller unit, where both numbers are usually exact. */
-  private static double sum(
+  /** Adds in the smaller unit, of which the larger one is a whole number. */
+  private static Size sum(
       Matcher parts, String large, int ratio, String small, String text, Dimension wanted) {
     checkedUnit(large, text, wanted);
-    double most = NumberText.value(parts.group(1), text);
-    double rest = NumberText.value(parts.group(2), text);
-    return inSi(most * ratio + rest, checkedUnit(small, text, wanted), text);
+    BigDecimal most = NumberText.value(parts.group(1), text);
+    BigDecimal rest = NumberText.value(parts.group(2), text);
+    BigDecimal sum = most.multiply(BigDecimal.valueOf(ratio)).add(rest);
+    return new Size(sum, checkedUnit(small, text, wanted));
   }
 
-  private static double inSi(double value, Unit unit, String text) {
-    double si;
-    try {
-      si = unit.toSi(value);
-    } catch (QuantityException e) {
-      throw NumberText.outOfRange("large", text);
-    }
-    return NumberText.inRange(si, value != 0, text);
+  /** Rounds once, at the end: enough digits state every value in every unit. */
+  private static double inSi(Size size, String text) {
+    double si = size.unit().exactToSi(size.number()).doubleValue();
+    return NumberText.inRange(si, size.number().signum() != 0, text);
   }
 
   private static Unit unit(

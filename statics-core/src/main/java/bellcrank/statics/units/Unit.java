@@ -92,8 +92,7 @@ public record Unit(String symbol, Dimension dimension, double factor, String sou
    */
   public double toSi(double value) {
     requireFinite(value, value);
-    BigDecimal si = BigDecimal.valueOf(value).multiply(BigDecimal.valueOf(factor));
-    return requireFinite(value, si.doubleValue());
+    return requireFinite(value, exactToSi(BigDecimal.valueOf(value)).doubleValue());
   }
 
   /**
@@ -106,6 +105,11 @@ public record Unit(String symbol, Dimension dimension, double factor, String sou
   public double fromSi(double si) {
     requireFinite(si, si);
     return requireFinite(si, exactFromSi(si).doubleValue());
+  }
+
+  /** The SI value of a number of these units, all digits kept. */
+  BigDecimal exactToSi(BigDecimal value) {
+    return value.multiply(BigDecimal.valueOf(factor));
   }
 
   /**

@@ -10,6 +10,9 @@ final class UnitText {
   /** More factors are no unit of statics; the bound keeps every factor within a double. */
   private static final int MOST_FACTORS = 6;
 
+  /** The highest power that is read; what repeated factors make must be readable again. */
+  private static final int HIGHEST = 4;
+
   private static final Pattern FACTOR =
       Pattern.compile(
           "(tonf-U[SK]|\\p{L}++|°)(?:\\^(-?[1-4])|(⁻?)([¹²³⁴])|([2-4]))?+(?![0-9^⁻¹²³⁴])");
@@ -51,6 +54,9 @@ final class UnitText {
   private static Unit compoundUnit(String plain, String text, Set<Dimension> wanted) {
     try {
       Compound compound = compound(ALONE.getOrDefault(plain, plain), wanted);
+      if (compound.exponents().values().stream().anyMatch(power -> Math.abs(power) > HIGHEST)) {
+        throw UnitMistake.unreadable(plain, wanted);
+      }
       if (compound.exponents().isEmpty()) {
         return UnitList.PLAIN;
       }

@@ -55,6 +55,10 @@ class QuantityParseTest {
           1/4             | NUMBER | 0.25
           20 mm/m         | NUMBER | 0.02
           9.81 m/s^2      | ACCELERATION | 9.81
+          1.00000000000000011 N | FORCE | 1
+          1.00000000000000012 N | FORCE | 1.0000000000000002
+          39.370078740157489 in | LENGTH | 1.0000000000000002
+          0.1 ft 0.2 in   | LENGTH | 0.03556
           10 mm2          | AREA   | 1e-5
           0 N             | FORCE  | 0
           0e-999 N        | FORCE  | 0
@@ -84,6 +88,46 @@ class QuantityParseTest {
     assertThat(Quantity.parse("90", Dimension.ANGLE, UnitSystem.SI).si()).isEqualTo(Math.PI / 2);
     assertThat(Quantity.parse("0.35", Dimension.NUMBER, UnitSystem.US).si()).isEqualTo(0.35);
     assertThat(Quantity.parse("15 N", Dimension.FORCE, UnitSystem.US).si()).isEqualTo(15);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      textBlock =
+          """
+          15 lbf       | FORCE  | lbf
+          -3.5kN       | FORCE  | kN
+          15           | FORCE  | lbf
+          0            | LENGTH | ft
+          1 1/2        | LENGTH | ft
+          4 ft 2 in    | LENGTH | in
+          -4'-2 1/2"   | LENGTH | in
+          6'           | LENGTH | ft
+          2"           | LENGTH | in
+          3 lb 8 oz    | MASS   | oz
+          30°          | ANGLE  | deg
+          10 in.lbf    | MOMENT | lbf·in
+          2 kip·in     | MOMENT | kip·in
+          35 %         | NUMBER | %
+          0.35         | NUMBER | ``
+          20 mm/m      | NUMBER | mm/m
+          """)
+  void tellsTheUnitInWhichATextIsWritten(String text, Dimension wanted, String symbol) {
+    assertThat(Quantity.unitOf(text, wanted, UnitSystem.US)).isEqualTo(Unit.parse(symbol, wanted));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"15 N", "", "1e999", "1e-323 mm", "4 ft 2", "1/0 in", "2 m m"})
+  void aTextThatIsNoQuantityHasNoUnit(String text) {
+    QuantityException ofUnit =
+        catchThrowableOfType(
+            QuantityException.class, () -> Quantity.unitOf(text, Dimension.LENGTH, UnitSystem.SI));
+    QuantityException ofValue =
+        catchThrowableOfType(
+            QuantityException.class, () -> Quantity.parse(text, Dimension.LENGTH, UnitSystem.SI));
+    assertThat(ofUnit).hasMessage(ofValue.getMessage());
+    assertThat(ofUnit.text()).isEqualTo(text);
   }
 
   @ParameterizedTest

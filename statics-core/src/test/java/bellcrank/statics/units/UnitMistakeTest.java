@@ -36,6 +36,7 @@ class UnitMistakeTest {
           N/     | FORCE  | 'N/' cannot be read as a unit, which has symbols, products and one divisor: write for example N, kN, kgf or lbf
           N·     | FORCE  | 'N·' cannot be read as a unit, which has symbols, products and one divisor: write for example N, kN, kgf or lbf
           m^5    | LENGTH | 'm^5' cannot be read as a unit, which has symbols, products and one divisor: write for example m, mm, ft or in
+          in^2·in^3/m^3 | AREA | 'in^2·in^3/m^3' cannot be read as a unit, which has symbols, products and one divisor: write for example m², mm² or in²
           m22    | AREA   | 'm22' cannot be read as a unit, which has symbols, products and one divisor: write for example m², mm² or in²
           m)     | LENGTH | 'm)' cannot be read as a unit, which has symbols, products and one divisor: write for example m, mm, ft or in
           m m m m m m/m | LENGTH | 'm m m m m m/m' cannot be read as a unit, which has symbols, products and one divisor: write for example m, mm, ft or in

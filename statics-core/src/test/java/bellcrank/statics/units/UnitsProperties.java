@@ -3,6 +3,8 @@ package bellcrank.statics.units;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.function.Supplier;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -25,6 +27,15 @@ class UnitsProperties {
     double allowed = Math.abs(si) * (0.5 * Math.pow(10, 1.0 - digits) + 1e-15);
     assertThat(read.si()).isCloseTo(si, within(allowed));
     assertThat(read.format(unit, digits)).isEqualTo(text);
+  }
+
+  @Property
+  void seventeenDigitsStateEveryValueInEveryUnit(
+      @ForAll("listed") Unit unit, @ForAll @DoubleRange(min = -1e30, max = 1e30) double si) {
+    BigDecimal factor = BigDecimal.valueOf(unit.factor());
+    BigDecimal number = new BigDecimal(si).divide(factor, new MathContext(17));
+    String text = number + " " + unit.symbol();
+    assertThat(Quantity.parse(text, unit.dimension()).si()).as(text).isEqualTo(si + 0.0);
   }
 
   @Property

@@ -14,8 +14,8 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * Writes numbers so that they read back to the same double: in the units of the file where some
- * number does, else in SI with the unit.
+ * Writes numbers so that they read back to the same double: in the units of the file, or in SI with
+ * the unit where the number would be out of a double's range.
  *
  * @param units units of bare numbers
  * @param gravity size of gravity in m/s², for masses that are better stated by their weight
@@ -31,26 +31,34 @@ record AmountText(UnitSystem units, double gravity) {
 
   /** A value, bare if it can be. */
   String bare(double si, Dimension dimension) {
-    return text(si, dimension, "");
+    return text(si, units.unit(dimension), "");
   }
 
-  /** A value with its unit. */
+  /** A value with the file's unit. */
   String withUnit(double si, Dimension dimension) {
-    String symbol = units.unit(dimension).symbol();
-    return text(si, dimension, symbol.isEmpty() ? "" : " " + symbol);
+    return withUnit(si, units.unit(dimension));
   }
 
-  private String text(double si, Dimension dimension, String suffix) {
-    return exact(si, dimension, units.unit(dimension), suffix)
-        .orElseGet(() -> number(si) + " " + dimension.si().symbol());
+  /** A value with a unit that its symbol states. */
+  String withUnit(double si, Unit unit) {
+    return text(si, unit, unit.symbol().isEmpty() ? "" : " " + unit.symbol());
   }
 
-  /** The value as a number of a unit, if some number of up to 17 digits reads back exactly. */
-  private Optional<String> exact(double si, Dimension dimension, Unit unit, String suffix) {
-    BigDecimal value = new BigDecimal(si).divide(new BigDecimal(unit.factor()), WORKING);
+  private String text(double si, Unit unit, String suffix) {
+    return exact(si, unit, suffix)
+        .orElseGet(() -> number(si) + " " + unit.dimension().si().symbol());
+  }
+
+  /**
+   * The value as a number of a unit, which reads back exactly with 17 digits at most. Only numbers
+   * that a double cannot hold are not to be had.
+   */
+  private Optional<String> exact(double si, Unit unit, String suffix) {
+    // the decimal factor, as it is used in reading
+    BigDecimal value = new BigDecimal(si).divide(BigDecimal.valueOf(unit.factor()), WORKING);
     for (int digits : DIGITS) {
       String text = plain(value.round(new MathContext(digits))) + suffix;
-      if (si(text, dimension).filter(read -> read == si).isPresent()) {
+      if (si(text, unit.dimension()).filter(read -> read == si).isPresent()) {
         return Optional.of(text);
       }
     }
@@ -76,7 +84,7 @@ record AmountText(UnitSystem units, double gravity) {
   String mass(double mass) {
     List<String> texts = new ArrayList<>();
     Unit own = units.unit(Dimension.MASS);
-    exact(mass, Dimension.MASS, own, " " + own.symbol()).ifPresent(texts::add);
+    exact(mass, own, " " + own.symbol()).ifPresent(texts::add);
     texts.add(plain(new BigDecimal(Double.toString(mass))) + " kg");
     if (gravity > 0 && Double.isFinite(mass * gravity)) {
       for (int digits : List.of(12, 15)) {

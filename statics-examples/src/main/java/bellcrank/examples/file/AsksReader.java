@@ -62,7 +62,7 @@ final class AsksReader {
     Draft draft = new Draft(reading, named.text(), named.name(), fields);
     Optional<Dimension> dimension = AskDimension.of(ask, reading.parts());
     Optional<Expected> value =
-        fields.need("value", "the expected value").flatMap(spot -> value(spot, dimension));
+        fields.need("value", "the expected value").flatMap(spot -> value(draft, spot, dimension));
     Optional<Integer> digits =
         dimension.isEmpty()
             ? noDigits(fields)
@@ -95,14 +95,22 @@ final class AsksReader {
     return text;
   }
 
-  private Optional<Expected> value(Spot spot, Optional<Dimension> dimension) {
-    if (dimension.isEmpty()) {
-      return spot.text("words").flatMap(text -> expectedWords(spot, text));
+  private Optional<Expected> value(Draft draft, Spot spot, Optional<Dimension> dimension) {
+    return dimension.isEmpty()
+        ? spot.text("words").flatMap(text -> expectedWords(spot, text))
+        : expectedAmount(draft, spot, dimension.get());
+  }
+
+  private Optional<Expected> expectedAmount(Draft draft, Spot spot, Dimension dimension) {
+    Optional<Double> si = reading.values().amount(spot, dimension);
+    if (si.isEmpty()) {
+      return Optional.empty();
     }
+    Quantity quantity = new Quantity(si.get(), dimension);
     return reading
         .values()
-        .amount(spot, dimension.get())
-        .map(si -> new Expected.Amount(new Quantity(si, dimension.get())));
+        .unit(spot, dimension)
+        .flatMap(unit -> draft.made(() -> new Expected.Amount(quantity, unit)));
   }
 
   private static Optional<Expected> expectedWords(Spot spot, String text) {

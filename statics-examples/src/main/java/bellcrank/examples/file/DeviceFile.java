@@ -45,6 +45,11 @@ public record DeviceFile(
         throw new ModelException(
             "expect", "ask", '"' + expectation.ask().text() + '"', "each ask once");
       }
+      if (expectation.value() instanceof Expected.Amount amount
+          && !isKnown(amount.unit().dimension(), amount.unit())) {
+        throw new ModelException(
+            "expect", "value", amount.unit().symbol(), "a unit that its symbol states");
+      }
     }
   }
 

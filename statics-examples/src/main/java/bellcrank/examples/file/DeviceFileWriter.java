@@ -16,8 +16,7 @@ import java.util.List;
 /**
  * Writes device files. Reading what was written gives an equal file, numbers to the last bit. Three
  * things have no place in a file: sought quantities come behind the other loads, a plain end of a
- * rope has neither radius nor turn, and places are written as coordinates, not as they were
- * measured.
+ * rope has no turn, and places are written as coordinates, not as they were measured.
  */
 public final class DeviceFileWriter {
 
@@ -194,7 +193,7 @@ public final class DeviceFileWriter {
     for (Expectation expectation : file.expectations()) {
       Flow flow = new Flow();
       if (expectation.value() instanceof Expected.Amount amount) {
-        flow.put("value", amounts.withUnit(amount.quantity().si(), amount.quantity().dimension()))
+        flow.put("value", amounts.withUnit(amount.quantity().si(), amount.unit()))
             .put("digits", Integer.toString(expectation.digits()));
       } else if (expectation.value() instanceof Expected.Words words) {
         flow.text("value", words.text());

@@ -9,8 +9,8 @@ import java.util.Optional;
  *
  * @param ask what is asked
  * @param value what it should be answered with
- * @param digits significant digits to which an amount must hold, 1 to 15; 0 for words, which must
- *     hold as they are
+ * @param digits significant digits to which an amount must hold, in its own unit, 1 to 15; 0 for
+ *     words, which must hold as they are
  * @param source where the value comes from, if the file as a whole does not say
  * @param printed what the source prints, as text, where statics contradicts it
  * @param reason why the printed value differs

@@ -4,6 +4,7 @@ import bellcrank.statics.geometry.Point;
 import bellcrank.statics.units.Dimension;
 import bellcrank.statics.units.Quantity;
 import bellcrank.statics.units.QuantityException;
+import bellcrank.statics.units.Unit;
 import bellcrank.statics.units.UnitSystem;
 import java.util.List;
 import java.util.Optional;
@@ -29,6 +30,11 @@ record Values(UnitSystem units, double gravity) {
     } catch (QuantityException e) {
       return spot.refuse(dimension.noun() + " (" + e.getMessage() + ")");
     }
+  }
+
+  /** The unit in which a value is written that could be read; empty if the spot is no text. */
+  Optional<Unit> unit(Spot spot, Dimension dimension) {
+    return spot.textIfAny().map(text -> Quantity.unitOf(text, dimension, units));
   }
 
   /** A mass in kg, stated as such or by its weight. */

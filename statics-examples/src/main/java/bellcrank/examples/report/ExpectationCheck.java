@@ -8,7 +8,6 @@ import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.units.Dimension;
 import bellcrank.statics.units.Quantity;
 import bellcrank.statics.units.Unit;
-import bellcrank.statics.units.UnitSystem;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.ArrayList;
@@ -18,9 +17,9 @@ import java.util.Map;
 
 /**
  * Holds answers against what a device file expects. A value must hold to half a unit of its last
- * significant digit, bound included, as it stands in the file's units. An expected zero is held to
- * half a unit in the same digit of the loads' size (for a moment, times the device's size; for an
- * angle in rad or a plain number, of 1; for a length, of the device's size). Angles are compared
+ * significant digit, bound included, in the unit in which it is written. An expected zero is held
+ * to half a unit in the same digit of the loads' size (for a moment, times the device's size; for
+ * an angle in rad or a plain number, of 1; for a length, of the device's size). Angles are compared
  * modulo a full turn, words as they are.
  */
 public final class ExpectationCheck {
@@ -34,11 +33,9 @@ public final class ExpectationCheck {
   /** Decimal digits that a double holds for certain. */
   private static final MathContext CERTAIN = new MathContext(15);
 
-  private final UnitSystem units;
   private final Balance balance;
 
-  private ExpectationCheck(UnitSystem units, Balance balance) {
-    this.units = units;
+  private ExpectationCheck(Balance balance) {
     this.balance = balance;
   }
 
@@ -55,7 +52,7 @@ public final class ExpectationCheck {
       Balance balance =
           balances.computeIfAbsent(
               caseName(file, expectation), name -> Balance.of(file.device(), name));
-      all.add(of(file, expectation, balance));
+      all.add(of(expectation, balance));
     }
     return List.copyOf(all);
   }
@@ -63,13 +60,12 @@ public final class ExpectationCheck {
   /**
    * Checks one expectation of a file.
    *
-   * @param file the file
-   * @param expectation one of its expectations
+   * @param expectation the expectation
    * @param balance balance of the file's device in the expectation's case
    * @return the result
    */
-  public static Checked of(DeviceFile file, Expectation expectation, Balance balance) {
-    return new ExpectationCheck(file.units(), balance).check(expectation);
+  public static Checked of(Expectation expectation, Balance balance) {
+    return new ExpectationCheck(balance).check(expectation);
   }
 
   /** Name of the case to which an expectation belongs. */
@@ -83,8 +79,9 @@ public final class ExpectationCheck {
       boolean equal = found instanceof Answer.Words answer && answer.text().equals(words.text());
       return new Checked(expectation, found, 0, equal);
     }
-    Quantity wanted = ((Expected.Amount) expectation.value()).quantity();
-    double allowed = allowed(wanted, expectation.digits());
+    Expected.Amount amount = (Expected.Amount) expectation.value();
+    Quantity wanted = amount.quantity();
+    double allowed = allowed(wanted, amount.unit(), expectation.digits());
     boolean holds =
         found instanceof Answer.Value value
             && value.dimension() == wanted.dimension()
@@ -106,11 +103,10 @@ public final class ExpectationCheck {
     return Math.min(rest, turn - rest);
   }
 
-  private double allowed(Quantity wanted, int digits) {
+  private double allowed(Quantity wanted, Unit unit, int digits) {
     if (wanted.si() == 0) {
       return 0.5 * Math.pow(10, -digits) * LoadScale.of(balance).of(wanted.dimension());
     }
-    Unit unit = units.unit(wanted.dimension());
     BigDecimal written = BigDecimal.valueOf(unit.fromSi(wanted.si())).round(CERTAIN);
     int exponent = written.precision() - written.scale() - 1;
     return unit.toSi(BigDecimal.valueOf(5, digits - exponent).doubleValue());

@@ -72,7 +72,7 @@ public record FileAnswer(String name, DeviceFile file, List<CaseAnswer> cases) {
     List<Checked> checks = new ArrayList<>();
     for (Expectation expectation : file.expectations()) {
       if (ExpectationCheck.caseName(file, expectation).equals(loadCase.name())) {
-        checks.add(ExpectationCheck.of(file, expectation, balance));
+        checks.add(ExpectationCheck.of(expectation, balance));
       }
     }
     return new CaseAnswer(balance, answered, checks);

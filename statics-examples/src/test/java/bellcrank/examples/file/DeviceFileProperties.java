@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bellcrank.statics.geometry.Direction;
 import bellcrank.statics.units.Dimension;
+import bellcrank.statics.units.Quantity;
+import bellcrank.statics.units.Unit;
 import bellcrank.statics.units.UnitSystem;
 import java.util.Optional;
 import net.jqwik.api.Example;
@@ -30,6 +32,16 @@ class DeviceFileProperties {
     for (Dimension dimension : Dimension.values()) {
       String text = US.withUnit(number + 0.0, dimension);
       assertThat(US.si(text, dimension)).as(text).hasValue(number + 0.0);
+    }
+  }
+
+  @Property(tries = 300)
+  void everyNumberIsWrittenExactlyInEveryUnit(
+      @ForAll @DoubleRange(min = -1e290, max = 1e290) double number) {
+    for (Unit unit : Unit.all()) {
+      String text = US.withUnit(number, unit);
+      assertThat(US.si(text, unit.dimension())).as(text).hasValue(number + 0.0);
+      assertThat(Quantity.unitOf(text, unit.dimension(), US.units())).as(text).isEqualTo(unit);
     }
   }
 

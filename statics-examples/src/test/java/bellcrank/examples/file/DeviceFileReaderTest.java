@@ -74,7 +74,7 @@ class DeviceFileReaderTest {
         .containsExactly(
             new Expectation(
                 Ask.of("ram"),
-                new Expected.Amount(new Quantity(1600, Dimension.FORCE)),
+                new Expected.Amount(new Quantity(1600, Dimension.FORCE), Unit.parse("N")),
                 4,
                 Optional.of("by hand: (220 × 1.6 + 60 × 0.8) / 0.25"),
                 Optional.empty(),
@@ -378,7 +378,59 @@ class DeviceFileReaderTest {
     assertThat(file.expectations().get(0).value()).isEqualTo(new Expected.Words("no balance"));
     assertThat(file.expectations().get(0).digits()).isZero();
     assertThat(file.expectations().get(1).value())
-        .isEqualTo(new Expected.Amount(new Quantity(3, Dimension.NUMBER)));
+        .isEqualTo(new Expected.Amount(new Quantity(3, Dimension.NUMBER), Dimension.NUMBER.si()));
+  }
+
+  @Test
+  void anExpectedValueThatItsUnitCannotHoldIsRefused() {
+    // as a number of km it is just above half of the smallest double, in SI it is rounded down
+    assertThat(
+            Reads.problems(
+                """
+                format: 1
+                device: x
+                points: {A: [0, 0]}
+                members: {m: {points: [A]}}
+                loads: {w: {weight: 2, member: m, at: A}}
+                expect: {centre.x: {value: 2.4704e-324 km, digits: 2}}
+                """))
+        .singleElement()
+        .asString()
+        .startsWith("6:28: expect → centre.x → value: found value 2.47E-321 in SI; wanted: a size");
+  }
+
+  @Test
+  void anExpectedValueKeepsTheUnitInWhichItIsWritten() {
+    DeviceFile file =
+        Reads.file(
+            """
+            format: 1
+            device: x
+            units: us
+            points: {A: [0, 0], B: [0, 1]}
+            members: {m: [A, B]}
+            connections: {hold: {clamp: A, joins: [m, ground]}}
+            loads: {hand: {force: 3, direction: left, member: m, at: B}, w: {weight: 2, member: m}}
+            expect:
+              hold.x: {value: 3, digits: 2}
+              hold.y: {value: 9 N, digits: 2}
+              hold.couple: {value: 36 in·lbf, digits: 2}
+              centre.x: {value: 0, digits: 2}
+              centre.y: {value: 0 ft 6 in, digits: 2}
+              hand.direction: {value: 0.5 turn, digits: 2}
+              hold.x per hand.x: {value: 100 %, digits: 2}
+            """);
+    assertThat(file.expectations())
+        .extracting(one -> ((Expected.Amount) one.value()).unit())
+        .containsExactly(
+            Unit.parse("lbf"),
+            Unit.parse("N"),
+            Unit.parse("lbf·in"),
+            Unit.parse("ft"),
+            Unit.parse("in"),
+            Unit.parse("turn"),
+            Unit.parse("%"));
+    assertThat(Reads.file(DeviceFileWriter.write(file))).isEqualTo(file);
   }
 
   @Test

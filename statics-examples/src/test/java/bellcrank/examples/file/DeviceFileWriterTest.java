@@ -168,7 +168,7 @@ class DeviceFileWriterTest {
     Expectation expectation =
         new Expectation(
             Ask.parse(ask + ").x"),
-            new Expected.Amount(new Quantity(1, Dimension.FORCE)),
+            new Expected.Amount(new Quantity(1, Dimension.FORCE), Unit.parse("N")),
             3,
             Optional.empty(),
             Optional.empty(),
@@ -177,6 +177,60 @@ class DeviceFileWriterTest {
         new DeviceFile(
             device.build(), About.NOTHING, UnitSystem.SI, List.of(), List.of(expectation));
     assertThat(Reads.file(DeviceFileWriter.write(file))).isEqualTo(file);
+  }
+
+  private static DeviceFile expecting(Expected.Amount amount) {
+    return new DeviceFile(
+        Device.named("x").point("heel", 0, 0).member("m", "heel").build(),
+        About.NOTHING,
+        UnitSystem.SI,
+        List.of(),
+        List.of(
+            new Expectation(
+                Ask.parse("group(m).couple about heel"),
+                amount,
+                3,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty())));
+  }
+
+  @Test
+  void anExpectedValueIsWrittenInItsOwnUnit() {
+    Unit unit = Unit.parse("kip·in");
+    for (String number : List.of("51.2", "-0.001", "0", "33.3333333333333", "1e+300")) {
+      Quantity quantity = Quantity.parse(number + " kip·in", Dimension.MOMENT);
+      assertThat(DeviceFileWriter.write(expecting(new Expected.Amount(quantity, unit))))
+          .contains("{value: " + number + " kip·in, digits: 3}");
+    }
+    // the nearest double does not give this value back, but 17 digits do
+    Quantity between = new Quantity(120, Dimension.MOMENT);
+    assertThat(unit.toSi(unit.fromSi(between.si()))).isNotEqualTo(between.si());
+    DeviceFile file = expecting(new Expected.Amount(between, unit));
+    assertThat(Reads.file(DeviceFileWriter.write(file))).isEqualTo(file);
+  }
+
+  @Test
+  void anExpectedValueFitsItsUnit() {
+    Quantity small = new Quantity(1e-322, Dimension.LENGTH);
+    assertThatThrownBy(() -> new Expected.Amount(small, Unit.parse("km")))
+        .isInstanceOf(ModelException.class)
+        .hasMessage(
+            "file: value is "
+                + small.si()
+                + " in SI; wanted: a size that is between about 1e-300 and 1e300 in km as well");
+    Quantity large = new Quantity(1e306, Dimension.LENGTH);
+    assertThatThrownBy(() -> new Expected.Amount(large, Unit.parse("mm")))
+        .isInstanceOf(ModelException.class)
+        .hasMessageStartingWith("file: value is 1.0E306 in SI; wanted: a size");
+    assertThatThrownBy(() -> new Expected.Amount(large, Unit.parse("N")))
+        .isInstanceOf(ModelException.class)
+        .hasMessage("file: value is N; wanted: a unit that measures a length");
+    Unit span = new Unit("span", Dimension.MOMENT, 0.2, "from memory");
+    Expected.Amount own = new Expected.Amount(new Quantity(1, Dimension.MOMENT), span);
+    assertThatThrownBy(() -> expecting(own))
+        .isInstanceOf(ModelException.class)
+        .hasMessage("expect: value is span; wanted: a unit that its symbol states");
   }
 
   @Test

@@ -397,7 +397,7 @@ final class RandomDevice {
           new Expectation(
               ask,
               dimension
-                  .<Expected>map(one -> new Expected.Amount(new Quantity(number(), one)))
+                  .<Expected>map(one -> new Expected.Amount(new Quantity(number(), one), unit(one)))
                   .orElseGet(() -> new Expected.Words(pick(HOSTILE).strip())),
               dimension.isPresent() ? 1 + random.nextInt(15) : 0,
               text(),
@@ -405,6 +405,10 @@ final class RandomDevice {
               text()));
     }
     return expectations;
+  }
+
+  private Unit unit(Dimension dimension) {
+    return pick(Unit.all().stream().filter(unit -> unit.dimension() == dimension).toList());
   }
 
   private Direction direction() {

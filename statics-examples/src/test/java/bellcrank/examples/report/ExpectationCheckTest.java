@@ -75,12 +75,29 @@ final class ExpectationCheckTest {
   }
 
   @Test
-  void digitsCountInTheUnitsOfTheFile() {
-    // 2 m = 78.740 in: half a unit of the third digit is 0.05 in
-    Checked inches = check("resultant.arm about a", "-78.7 in", 3, "in");
+  void digitsCountInTheUnitInWhichTheValueIsWritten() {
+    // 1.3 m = 51.181 in: half a unit of the third digit is 0.05 in
+    String lever = LEVER.replace("b: [2 m", "b: [1.3 m").replace("UNIT", "m");
+    String expected = lever.replace("ASK", "resultant.arm about a").replace("DIGITS", "3");
+    Checked inches = all(expected.replace("VALUE", "-51.2 in")).get(0);
     assertThat(inches.allowed()).isCloseTo(0.05 * 0.0254, within(1e-12));
     assertThat(inches.holds()).isTrue();
-    assertThat(check("resultant.arm about a", "-78.6 in", 3, "in").holds()).isFalse();
+    assertThat(all(expected.replace("VALUE", "-51.3 in")).get(0).holds()).isFalse();
+    Checked sum = all(expected.replace("VALUE", "-4 ft 3.2 in")).get(0);
+    assertThat(sum.allowed()).isEqualTo(inches.allowed());
+    // 51.3 in are 1.30302 m, which three digits in metres would let pass
+    Checked metres = all(expected.replace("VALUE", "-1.30302")).get(0);
+    assertThat(metres.allowed()).isCloseTo(0.005, within(1e-12));
+    assertThat(metres.holds()).isTrue();
+  }
+
+  @Test
+  void digitsOfABareNumberCountInTheUnitsOfTheFile() {
+    // 2 m = 78.740 in: half a unit of the third digit is 0.05 in
+    Checked inches = check("resultant.arm about a", "-78.7", 3, "in");
+    assertThat(inches.allowed()).isCloseTo(0.05 * 0.0254, within(1e-12));
+    assertThat(inches.holds()).isTrue();
+    assertThat(check("resultant.arm about a", "-78.6", 3, "in").holds()).isFalse();
   }
 
   @ParameterizedTest

@@ -5,6 +5,7 @@ import bellcrank.statics.device.Pose;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 
 /**
  * First-order motions that the connections leave free: the velocities to which every motion row is
@@ -38,10 +39,10 @@ public final class MotionFinder {
    * @param device the device
    * @param pose where its bodies are
    * @param held whether sought efforts hold as restraints would
-   * @param released name of a connection that is let go; empty for none
+   * @param released names of connections that are let go
    * @return the motions
    */
-  public static MotionFinder of(Device device, Pose pose, boolean held, String released) {
+  public static MotionFinder of(Device device, Pose pose, boolean held, Set<String> released) {
     Assembly assembly = Assembly.of(device);
     Placements placements = assembly.placements();
     Actions actions = assembly.actions();
@@ -54,7 +55,7 @@ public final class MotionFinder {
     Equations equations = new Equations(assembly, actions);
     equations.fillMotions(actions, cx, cy);
     for (ForceLaw law : assembly.laws()) {
-      if (law.owner.equals(released)) {
+      if (released.contains(law.owner)) {
         int from = equations.start[law.firstColumn];
         int to = equations.start[law.firstColumn + law.columns()];
         Arrays.fill(equations.value, from, to, 0);
