@@ -276,6 +276,22 @@ final class DeviceValidation {
     }
   }
 
+  /** A load per horizontal metre on an upright segment would vanish without a word. */
+  void level(SpreadLoad spread) {
+    Point a = device.points.get(spread.from());
+    Point b = device.points.get(spread.to());
+    if (a != null
+        && b != null
+        && spread.per() == SpreadLoad.Per.HORIZONTAL
+        && Math.abs(b.x() - a.x()) <= Device.SAME_PLACE) {
+      problem(
+          spread.name(),
+          "per",
+          "horizontal on the upright segment " + spread.from() + " to " + spread.to(),
+          "length, or a segment that covers some horizontal width");
+    }
+  }
+
   void notJoint(String part, String field, String body) {
     if (bodies.get(body) instanceof Joint) {
       problem(part, field, "the joint " + body, "a member or the ground, which can turn or hold");

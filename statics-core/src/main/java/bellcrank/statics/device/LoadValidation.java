@@ -22,6 +22,7 @@ final class LoadValidation {
       boolean to = device.point(spread.name(), "to", spread.to());
       if (from && to) {
         device.apart(spread.name(), "from and to", spread.from(), spread.to());
+        device.level(spread);
       }
     } else if (load instanceof Weight weight) {
       target(weight.name(), weight.body(), weight.at());

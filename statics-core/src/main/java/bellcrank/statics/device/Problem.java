@@ -16,6 +16,11 @@ public record Problem(String part, String field, String value, String wanted) {
    * @return part, field, value and what is wanted
    */
   public String sentence() {
-    return part + ": " + field + " is " + value + "; wanted: " + wanted;
+    // in an ask the field is the piece of its text that is wrong
+    String found =
+        part.equals("ask")
+            ? "ask " + value + ": found \"" + field + "\""
+            : part + ": " + field + " is " + value;
+    return found + "; wanted: " + wanted;
   }
 }

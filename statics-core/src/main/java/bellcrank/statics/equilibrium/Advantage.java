@@ -23,6 +23,14 @@ public sealed interface Advantage {
   record IdealOnly(double ideal, String why) implements Advantage {}
 
   /**
+   * Only the ratio of forces is defined.
+   *
+   * @param actual ratio of the forces in the balance
+   * @param why why there is no ratio of velocities
+   */
+  record ActualOnly(double actual, String why) implements Advantage {}
+
+  /**
    * Neither is defined.
    *
    * @param why the reason in a sentence
@@ -41,7 +49,8 @@ public sealed interface Advantage {
     if (this instanceof IdealOnly only) {
       return new Answer.Value(only.ideal(), Dimension.NUMBER);
     }
-    return new Answer.Unanswered(Answer.Reason.NOT_DEFINED, ((NotDefined) this).why());
+    String why = this instanceof ActualOnly only ? only.why() : ((NotDefined) this).why();
+    return new Answer.Unanswered(Answer.Reason.NOT_DEFINED, why);
   }
 
   /**
@@ -52,6 +61,9 @@ public sealed interface Advantage {
   default Answer actualAnswer() {
     if (this instanceof Ratio ratio) {
       return new Answer.Value(ratio.actual(), Dimension.NUMBER);
+    }
+    if (this instanceof ActualOnly only) {
+      return new Answer.Value(only.actual(), Dimension.NUMBER);
     }
     String why = this instanceof IdealOnly only ? only.why() : ((NotDefined) this).why();
     return new Answer.Unanswered(Answer.Reason.NOT_DEFINED, why);

@@ -10,6 +10,7 @@ import bellcrank.statics.device.Sought;
 import bellcrank.statics.device.Weight;
 import bellcrank.statics.equilibrium.internal.MotionFinder;
 import bellcrank.statics.equilibrium.internal.Solved;
+import bellcrank.statics.units.Dimension;
 import java.util.Optional;
 import java.util.Set;
 
@@ -35,11 +36,31 @@ final class AdvantageFinder {
     if (turns(pair.effort()) != turns(pair.resistance())) {
       return new Advantage.NotDefined("the one is a couple and the other a force");
     }
+    Answer ideal = ideal(pair);
+    Answer actual = actual(pair);
+    if (ideal instanceof Answer.Value velocities) {
+      return actual instanceof Answer.Value forces
+          ? new Advantage.Ratio(velocities.si(), forces.si())
+          : new Advantage.IdealOnly(velocities.si(), why(actual));
+    }
+    return actual instanceof Answer.Value forces
+        ? new Advantage.ActualOnly(forces.si(), why(ideal))
+        : new Advantage.NotDefined(why(ideal));
+  }
+
+  private static String why(Answer answer) {
+    return answer instanceof Answer.Unanswered none ? none.explanation() : "";
+  }
+
+  /**
+   * Velocity ratio effort over resistance; the sign is that of the ratio of forces it stands for.
+   */
+  private Answer ideal(EffortAndResistance pair) {
     // where one of them is a connection, it is let go: it has to move to do work
     Set<String> released = Set.of(pair.effort(), pair.resistance());
     MotionFinder motion = MotionFinder.of(device, balance.pose(), false, released);
     if (motion.count() == 0) {
-      return new Advantage.NotDefined("nothing moves, so there is no ratio of velocities");
+      return Values.notDefined("nothing moves, so there is no ratio of velocities");
     }
     double[] effort = powers(motion, pair.effort());
     double[] resistance = powers(motion, pair.resistance());
@@ -50,36 +71,37 @@ final class AdvantageFinder {
       largestResistance = Math.max(largestResistance, Math.abs(resistance[m]));
     }
     if (Math.abs(effort[fastest]) <= ZERO) {
-      return new Advantage.NotDefined("the effort does no work on what can move");
+      return Values.notDefined("the effort does no work on what can move");
     }
     if (largestResistance <= ZERO * Math.abs(effort[fastest])) {
-      return new Advantage.NotDefined(
-          "dead centre: the resistance does not move, so the ratio has no bound");
+      return Values.notDefined(
+          "the resistance does not move while the effort does (a dead centre), so the ratio has"
+              + " no bound");
     }
     double share = resistance[fastest] / effort[fastest];
     for (int m = 0; m < effort.length; m++) {
       if (Math.abs(resistance[m] - share * effort[m]) > ZERO * largestResistance) {
-        return new Advantage.NotDefined(
+        return Values.notDefined(
             "there are " + effort.length + " free motions, which give different ratios");
       }
     }
-    return forces(pair, -1 / share);
+    return new Answer.Value(-1 / share, Dimension.NUMBER);
   }
 
-  private Advantage forces(EffortAndResistance pair, double ideal) {
+  private Answer actual(EffortAndResistance pair) {
     Optional<Answer> none = balance.noForces();
     if (none.isPresent()) {
-      return new Advantage.IdealOnly(ideal, ((Answer.Unanswered) none.get()).explanation());
+      return none.get();
     }
     Answer effort = value(pair.effort());
     Answer resistance = value(pair.resistance());
     if (!(effort instanceof Answer.Value e) || !(resistance instanceof Answer.Value r)) {
-      return new Advantage.IdealOnly(ideal, "statics alone does not fix both forces");
+      return Values.notDefined("statics alone does not fix both forces");
     }
     if (Math.abs(e.si()) <= 1e-12 * solved.forceScale()) {
-      return new Advantage.IdealOnly(ideal, "the effort is zero");
+      return Values.notDefined("the effort is zero");
     }
-    return new Advantage.Ratio(ideal, r.si() / e.si());
+    return new Answer.Value(r.si() / e.si(), Dimension.NUMBER);
   }
 
   private boolean turns(String name) {
@@ -119,10 +141,7 @@ final class AdvantageFinder {
     if (connection.isEmpty() && load instanceof Sought sought) {
       int column = solved.assembly().soughtColumn(name);
       double size = sought.want() == Sought.Want.COUPLE ? device.size() : 1;
-      return Values.of(
-          solved.unknown(column) * size,
-          bellcrank.statics.units.Dimension.FORCE,
-          solved.determined(column));
+      return Values.of(solved.unknown(column) * size, Dimension.FORCE, solved.determined(column));
     }
     return new Answering(balance, solved)
         .answer(bellcrank.statics.device.Ask.of(name, bellcrank.statics.device.Measure.VALUE));

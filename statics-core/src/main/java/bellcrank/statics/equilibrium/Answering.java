@@ -108,7 +108,9 @@ final class Answering {
     if (device.connection(name).isEmpty() && load.isEmpty()) {
       return new Answer.Unanswered(
           Answer.Reason.NOT_DECIDED,
-          "internal forces of member " + name + " are not worked out by the equilibrium layer");
+          "forces inside a member, such as those of "
+              + name
+              + ", are not worked out in this version");
     }
     Optional<Answer> none = balance.noForces();
     if (none.isPresent()) {

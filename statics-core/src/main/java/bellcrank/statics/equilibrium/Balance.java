@@ -132,6 +132,9 @@ public final class Balance {
       return new Outcome.NoBalance(
           FreedomWriter.write(device, finder, finder.driven(solved), false, true));
     }
+    if (!violations.isEmpty()) {
+      return new Outcome.ConditionsBroken(violations);
+    }
     return isHeld() ? new Outcome.InBalance() : new Outcome.InBalanceForTheseLoads();
   }
 

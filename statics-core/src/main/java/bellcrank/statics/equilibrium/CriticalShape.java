@@ -10,10 +10,16 @@ import java.util.List;
 /** Says what is special about a shape that leaves a motion free in spite of enough restraints. */
 final class CriticalShape {
 
-  private CriticalShape() {}
+  private final Device device;
+  private final FreedomWriter writer;
 
-  static String words(Device device, List<BodyMotion> motions) {
-    List<String> inLine = pinsInLine(device, motions);
+  CriticalShape(Device device, FreedomWriter writer) {
+    this.device = device;
+    this.writer = writer;
+  }
+
+  String words(List<BodyMotion> motions) {
+    List<String> inLine = pinsInLine(motions);
     if (!inLine.isEmpty()) {
       return and(inLine) + " lie in one straight line";
     }
@@ -27,12 +33,7 @@ final class CriticalShape {
     String names = and(holding);
     return first
         .centre()
-        .map(
-            centre ->
-                "the lines of "
-                    + names
-                    + " all pass through "
-                    + FreedomWriter.place(device, centre))
+        .map(centre -> "the lines of " + names + " all pass through " + writer.place(centre))
         .orElse("the lines of " + names + " are all parallel");
   }
 
@@ -44,7 +45,7 @@ final class CriticalShape {
   }
 
   /** Names of three or more pins or joints of the moving bodies on one line; empty if none. */
-  private static List<String> pinsInLine(Device device, List<BodyMotion> motions) {
+  private List<String> pinsInLine(List<BodyMotion> motions) {
     if (motions.size() < 2) {
       return List.of();
     }

@@ -5,6 +5,8 @@ import bellcrank.statics.device.Joint;
 import bellcrank.statics.equilibrium.internal.MotionFinder;
 import bellcrank.statics.geometry.Point;
 import bellcrank.statics.geometry.Vector;
+import bellcrank.statics.units.Dimension;
+import bellcrank.statics.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +21,16 @@ final class FreedomWriter {
   /** A body listed beyond this number is only counted in words. */
   private static final int LISTED = 4;
 
-  private FreedomWriter() {}
+  /** Significant digits of a place. */
+  private static final int DIGITS = 4;
+
+  private final Device device;
+  private final UnitSystem units;
+
+  FreedomWriter(Device device, UnitSystem units) {
+    this.device = device;
+    this.units = units;
+  }
 
   static Freedom write(
       Device device, MotionFinder finder, double[] motion, boolean critical, boolean driven) {
@@ -39,11 +50,11 @@ final class FreedomWriter {
       motions.add(
           new BodyMotion(finder.assembly().bodyName(body), turning, velocity, reference, centre));
     }
-    return new Freedom(motions, critical, words(device, motions, critical, driven));
+    String words = new FreedomWriter(device, UnitSystem.SI).words(motions, critical, driven);
+    return new Freedom(motions, critical, driven, words);
   }
 
-  private static String words(
-      Device device, List<BodyMotion> motions, boolean critical, boolean driven) {
+  String words(List<BodyMotion> motions, boolean critical, boolean driven) {
     if (motions.isEmpty()) {
       return "nothing moves";
     }
@@ -53,7 +64,7 @@ final class FreedomWriter {
       if (i > 0) {
         text.append(i == listed - 1 && listed == motions.size() ? " and " : ", ");
       }
-      text.append(words(device, motions.get(i)));
+      text.append(words(motions.get(i)));
     }
     if (motions.size() > listed) {
       text.append(" and ").append(motions.size() - listed).append(" more bodies move along");
@@ -63,16 +74,16 @@ final class FreedomWriter {
     }
     if (critical) {
       text.append("; enough restraints, but a special shape: ")
-          .append(CriticalShape.words(device, motions));
+          .append(new CriticalShape(device, this).words(motions));
     }
     return text.toString();
   }
 
-  private static String words(Device device, BodyMotion motion) {
+  private String words(BodyMotion motion) {
     String name = motion.body();
     if (motion.centre().isPresent()) {
       String sense = motion.turning() > 0 ? " counter-clockwise" : " clockwise";
-      return name + " turns" + sense + " about " + place(device, motion.centre().get());
+      return name + " turns" + sense + " about " + place(motion.centre().get());
     }
     boolean joint = device.body(name).filter(Joint.class::isInstance).isPresent();
     return name + (joint ? " moves " : " slides ") + direction(motion.velocity());
@@ -91,14 +102,23 @@ final class FreedomWriter {
     return level + " and " + steep + " at " + rounded(slope) + "° to the level";
   }
 
-  static String place(Device device, Point point) {
-    double near = 1e-6 * device.size();
+  /** Name of the point at a place, or its coordinates. */
+  String place(Point point) {
     for (Map.Entry<String, Point> named : device.points().entrySet()) {
-      if (named.getValue().distance(point) <= near) {
+      if (named.getValue().distance(point) <= near()) {
         return named.getKey();
       }
     }
-    return "a point at (" + rounded(point.x()) + " m, " + rounded(point.y()) + " m)";
+    return "a point at (" + length(point.x()) + ", " + length(point.y()) + ")";
+  }
+
+  private String length(double value) {
+    double shown = Math.abs(value) < near() ? 0 : value;
+    return units.format(shown, Dimension.LENGTH, DIGITS);
+  }
+
+  private double near() {
+    return 1e-6 * device.size();
   }
 
   private static String rounded(double value) {

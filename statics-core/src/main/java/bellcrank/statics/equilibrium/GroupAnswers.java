@@ -96,9 +96,9 @@ final class GroupAnswers {
   private boolean isLoaded(String pin) {
     for (Load load : device.loads()) {
       boolean onPin =
-          load instanceof Force force && force.body().equals(pin)
-              || load instanceof Weight weight && weight.body().equals(pin)
-              || load instanceof Sought sought && sought.body().equals(pin);
+          (load instanceof Force force && force.body().equals(pin))
+              || (load instanceof Weight weight && weight.body().equals(pin))
+              || (load instanceof Sought sought && sought.body().equals(pin));
       if (onPin) {
         return true;
       }

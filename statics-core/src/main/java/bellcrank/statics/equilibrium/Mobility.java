@@ -44,7 +44,7 @@ public record Mobility(List<Freedom> freedoms, int criticalCount) {
     int critical = Math.max(0, finder.count() - generic);
     List<Freedom> freedoms =
         finder.localMotions().stream()
-            .map(motion -> FreedomWriter.write(device, finder, motion, critical > 0, false))
+            .map(motion -> FreedomWriter.write(device, finder, motion, generic == 0, false))
             .toList();
     return new Mobility(freedoms, critical);
   }

@@ -6,8 +6,8 @@ import java.util.List;
 public sealed interface Outcome {
 
   /**
-   * The outcome in a few words: {@code in balance}, {@code in balance for these loads}, {@code no
-   * balance} or {@code not decided}.
+   * The outcome in a few words: {@code in balance}, {@code in balance for these loads}, {@code
+   * conditions broken}, {@code no balance} or {@code not decided}.
    *
    * @return the words
    */
@@ -26,6 +26,29 @@ public sealed interface Outcome {
     @Override
     public String words() {
       return "in balance for these loads";
+    }
+  }
+
+  /**
+   * The forces can be in balance only if some parts give more than they can: the device does not
+   * rest as it is stated. Its forces are those that such a balance would need.
+   *
+   * @param violations what is needed and what can be given, at least one
+   */
+  record ConditionsBroken(List<Violation> violations) implements Outcome {
+
+    /**
+     * Copies the list.
+     *
+     * @param violations what is needed and what can be given, at least one
+     */
+    public ConditionsBroken {
+      violations = List.copyOf(violations);
+    }
+
+    @Override
+    public String words() {
+      return "conditions broken";
     }
   }
 

@@ -12,7 +12,7 @@ final class Values {
         ? new Answer.Value(value + 0.0, dimension)
         : new Answer.Unanswered(
             Answer.Reason.UNDETERMINED,
-            "statics alone does not fix it: there are more restraints than equations");
+            "statics alone does not fix it: there are more unknown forces than equations");
   }
 
   static Answer notDefined(String why) {

@@ -111,7 +111,8 @@ public final class Solved {
 
   /** Whether a sum of multiples of the unknowns is fixed by statics. */
   boolean determined(double[] multiples) {
-    double size = 0;
+    // multiples are of unit forces: what is less than one of them is rounding
+    double size = 1;
     for (double multiple : multiples) {
       size += Math.abs(multiple);
     }
