@@ -97,7 +97,7 @@ final class AskCheck {
       endings.on(connection);
       endings.about(ask.measure() == Measure.MOMENT, ask.measure() == Measure.MOMENT);
       endings.noStretch();
-      endings.each(device.counts().getOrDefault(connection.name(), 1));
+      endings.each(device.sharing(connection, ask.on().orElse(connection.bodies().get(0))));
     }
   }
 

@@ -205,6 +205,23 @@ public final class Device {
   }
 
   /**
+   * How many equal parts share the force of a connection on a body: the connection's own count, or
+   * else that of the body if it is a member that stands for several.
+   *
+   * @param connection a connection of this device
+   * @param body name of one of its bodies
+   * @return 1 or more
+   */
+  public int sharing(Connection connection, String body) {
+    Integer own = counts.get(connection.name());
+    if (own != null) {
+      return own;
+    }
+    int index = bodyIndex(body);
+    return index >= 0 && index < members.size() ? members.get(index).count() : 1;
+  }
+
+  /**
    * The forces between which the mechanical advantage is taken.
    *
    * @return empty if none are stated

@@ -5,6 +5,7 @@ import bellcrank.statics.device.Connection;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.Load;
 import bellcrank.statics.device.Measure;
+import bellcrank.statics.device.Member;
 import bellcrank.statics.device.Sought;
 import bellcrank.statics.device.Subject;
 import bellcrank.statics.equilibrium.internal.Solved;
@@ -36,13 +37,13 @@ final class Answering {
 
   private int count(Ask ask) {
     if (ask.subject() instanceof Subject.Part part) {
-      Integer count = device.counts().get(part.name());
-      if (count != null) {
-        return count;
+      Optional<Connection> connection = device.connection(part.name());
+      if (connection.isPresent()) {
+        return device.sharing(connection.get(), ask.on().orElse(connection.get().bodies().get(0)));
       }
       return device.members().stream()
           .filter(member -> member.name().equals(part.name()))
-          .mapToInt(member -> member.count())
+          .mapToInt(Member::count)
           .findFirst()
           .orElse(1);
     }

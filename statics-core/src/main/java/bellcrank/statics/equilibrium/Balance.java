@@ -256,7 +256,8 @@ public final class Balance {
   }
 
   /**
-   * What every connection does to its bodies; the ground is left out, since it takes the opposite.
+   * What every connection does to its bodies. The ground is left out where a connection joins it to
+   * one body only, since it takes the opposite.
    *
    * @return in the order of the model
    */

@@ -32,8 +32,10 @@ final class Reactions {
     List<Reaction> all = new ArrayList<>();
     for (int i = 0; i < device.connections().size(); i++) {
       Connection connection = device.connections().get(i);
-      for (String body : new LinkedHashSet<>(connection.bodies())) {
-        if (!body.equals(Ground.NAME)) {
+      LinkedHashSet<String> bodies = new LinkedHashSet<>(connection.bodies());
+      for (String body : bodies) {
+        // between two bodies the ground takes the opposite; of more it has a share of its own
+        if (!body.equals(Ground.NAME) || bodies.size() > 2) {
           all.add(reaction(i, connection, body));
         }
       }
@@ -65,6 +67,6 @@ final class Reactions {
                     ? Values.of(sum.moment(), Dimension.MOMENT, sum.momentDetermined())
                     : new Answer.Value(0, Dimension.MOMENT)),
         couple,
-        device.counts().getOrDefault(connection.name(), 1));
+        device.sharing(connection, body));
   }
 }
