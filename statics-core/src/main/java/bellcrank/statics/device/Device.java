@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.DoubleBinaryOperator;
 
 /**
  * A device as it is drawn: points, bodies, connections, loads and cases. Immutable and validated;
@@ -35,6 +36,7 @@ public final class Device {
   private final Map<String, Integer> bodyIndex = new HashMap<>();
   private final Map<String, Connection> connectionByName = new HashMap<>();
   private final Map<String, Load> loadByName = new HashMap<>();
+  private final Point middle;
   private final double size;
 
   Device(DeviceBuilder from) {
@@ -60,7 +62,11 @@ public final class Device {
     for (Load load : loads) {
       loadByName.put(load.name(), load);
     }
-    size = extent(points);
+    Point low = corner(points, Math::min);
+    Point high = corner(points, Math::max);
+    middle = Point.of((low.x() + high.x()) / 2, (low.y() + high.y()) / 2);
+    double diagonal = low.distance(high);
+    size = diagonal > SAME_PLACE ? diagonal : 1;
   }
 
   /**
@@ -74,19 +80,13 @@ public final class Device {
     return new DeviceBuilder(Check.name("device", name));
   }
 
-  private static double extent(Map<String, Point> points) {
-    double left = Double.POSITIVE_INFINITY;
-    double right = Double.NEGATIVE_INFINITY;
-    double low = Double.POSITIVE_INFINITY;
-    double high = Double.NEGATIVE_INFINITY;
-    for (Point point : points.values()) {
-      left = Math.min(left, point.x());
-      right = Math.max(right, point.x());
-      low = Math.min(low, point.y());
-      high = Math.max(high, point.y());
-    }
-    double diagonal = points.isEmpty() ? 0 : Math.hypot(right - left, high - low);
-    return diagonal > SAME_PLACE ? diagonal : 1;
+  /** A corner of the box round all points; the origin if there are none. */
+  private static Point corner(Map<String, Point> points, DoubleBinaryOperator outer) {
+    return points.values().stream()
+        .reduce(
+            (a, b) ->
+                Point.of(outer.applyAsDouble(a.x(), b.x()), outer.applyAsDouble(a.y(), b.y())))
+        .orElse(Point.ORIGIN);
   }
 
   /**
@@ -300,6 +300,15 @@ public final class Device {
   }
 
   /**
+   * The middle of the box round the device's points.
+   *
+   * @return the origin if there are no points
+   */
+  public Point middle() {
+    return middle;
+  }
+
+  /**
    * The device's size: the diagonal of the box round its points.
    *
    * @return in m, above 0; 1 if all points coincide
@@ -346,7 +355,10 @@ public final class Device {
     connections.forEach(builder::connect);
     loads.forEach(builder::load);
     counts.forEach(builder::count);
-    cases.stream().filter(one -> !one.equals(LoadCase.ALL_LOADS)).forEach(builder::loadCase);
+    // a lone case of all loads is what a device without stated cases has
+    if (!cases.equals(List.of(LoadCase.ALL_LOADS))) {
+      cases.forEach(builder::loadCase);
+    }
     advantage.ifPresent(pair -> builder.advantage(pair.effort(), pair.resistance()));
     return builder;
   }

@@ -3,24 +3,22 @@ package bellcrank.statics.geometry;
 /**
  * A rigid displacement: first a turn about the world origin, then a shift. It takes a body from its
  * drawn place to another place.
- *
- * @param shift displacement in m after the turn
- * @param turn in rad, counter-clockwise positive, finite
  */
-public record Frame(Vector shift, double turn) {
+public final class Frame {
 
   /** No displacement. */
   public static final Frame IDENTITY = new Frame(Vector.ZERO, 0);
 
-  /**
-   * Checks the angle.
-   *
-   * @param shift displacement in m after the turn
-   * @param turn in rad, counter-clockwise positive, finite
-   * @throws IllegalArgumentException if the turn is not finite
-   */
-  public Frame {
-    turn = Finite.check("turn", turn);
+  private final Vector shift;
+  private final double turn;
+  private final double cosine;
+  private final double sine;
+
+  private Frame(Vector shift, double turn) {
+    this.shift = shift;
+    this.turn = Finite.check("turn", turn);
+    cosine = Math.cos(turn);
+    sine = Math.sin(turn);
   }
 
   /**
@@ -29,6 +27,7 @@ public record Frame(Vector shift, double turn) {
    * @param shift displacement in m after the turn about the origin
    * @param turn in rad, counter-clockwise positive
    * @return the displacement
+   * @throws IllegalArgumentException if the turn is not finite
    */
   public static Frame of(Vector shift, double turn) {
     return new Frame(shift, turn);
@@ -40,6 +39,7 @@ public record Frame(Vector shift, double turn) {
    * @param centre the point that stays
    * @param turn in rad, counter-clockwise positive
    * @return the displacement
+   * @throws IllegalArgumentException if the turn is not finite
    */
   public static Frame turnAbout(Point centre, double turn) {
     double c = Math.cos(turn);
@@ -52,16 +52,51 @@ public record Frame(Vector shift, double turn) {
   }
 
   /**
+   * The shift.
+   *
+   * @return displacement in m after the turn about the origin
+   */
+  public Vector shift() {
+    return shift;
+  }
+
+  /**
+   * The turn.
+   *
+   * @return in rad, counter-clockwise positive, finite
+   */
+  public double turn() {
+    return turn;
+  }
+
+  /**
+   * Cosine of the turn.
+   *
+   * @return from −1 to 1
+   */
+  public double cosine() {
+    return cosine;
+  }
+
+  /**
+   * Sine of the turn.
+   *
+   * @return from −1 to 1
+   */
+  public double sine() {
+    return sine;
+  }
+
+  /**
    * Where a point of the body goes.
    *
    * @param drawn the point in the drawn place
    * @return the point in the displaced place
    */
   public Point apply(Point drawn) {
-    double c = Math.cos(turn);
-    double s = Math.sin(turn);
     return new Point(
-        c * drawn.x() - s * drawn.y() + shift.x(), s * drawn.x() + c * drawn.y() + shift.y());
+        cosine * drawn.x() - sine * drawn.y() + shift.x(),
+        sine * drawn.x() + cosine * drawn.y() + shift.y());
   }
 
   /**
@@ -71,9 +106,8 @@ public record Frame(Vector shift, double turn) {
    * @return the turned direction
    */
   public Direction apply(Direction drawn) {
-    double c = Math.cos(turn);
-    double s = Math.sin(turn);
-    return Direction.from(c * drawn.x() - s * drawn.y(), s * drawn.x() + c * drawn.y());
+    return Direction.from(
+        cosine * drawn.x() - sine * drawn.y(), sine * drawn.x() + cosine * drawn.y());
   }
 
   /**
@@ -85,5 +119,22 @@ public record Frame(Vector shift, double turn) {
   public Frame then(Frame next) {
     Point moved = next.apply(Point.of(shift.x(), shift.y()));
     return new Frame(Point.ORIGIN.to(moved), turn + next.turn);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return other instanceof Frame frame
+        && shift.equals(frame.shift)
+        && Double.compare(turn, frame.turn) == 0;
+  }
+
+  @Override
+  public int hashCode() {
+    return 31 * shift.hashCode() + Double.hashCode(turn);
+  }
+
+  @Override
+  public String toString() {
+    return "Frame[shift=" + shift + ", turn=" + turn + "]";
   }
 }

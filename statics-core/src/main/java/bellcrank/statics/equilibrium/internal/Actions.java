@@ -7,49 +7,99 @@ package bellcrank.statics.equilibrium.internal;
  */
 public final class Actions {
 
-  final int[] column;
-  final int[] body;
-  final double[] x;
-  final double[] y;
-  final double[] fx;
-  final double[] fy;
-  final double[] couple;
-  final double[] motionX;
-  final double[] motionY;
-  final double[] motionCouple;
+  private static final int WIDTH = 5;
+  private static final int MOTION_WIDTH = 3;
+  private static final double[] NONE = {};
 
-  Actions(int count, boolean lossy) {
-    column = new int[count];
-    body = new int[count];
-    x = new double[count];
-    y = new double[count];
-    fx = new double[count];
-    fy = new double[count];
-    couple = new double[count];
-    // one set of arrays serves both readings where no connection is lossy
-    motionX = lossy ? new double[count] : fx;
-    motionY = lossy ? new double[count] : fy;
-    motionCouple = lossy ? new double[count] : couple;
+  /** Unknown of each action; shared with the assembly and never written. */
+  final int[] column;
+
+  /** Body of each action; shared with the assembly and never written. */
+  final int[] body;
+
+  // x, y, fx, fy, couple of one action side by side: they are read together
+  private final double[] values;
+  private final double[] motions;
+
+  Actions(int[] column, int[] body, boolean lossy) {
+    this.column = column;
+    this.body = body;
+    values = new double[WIDTH * column.length];
+    motions = lossy ? new double[MOTION_WIDTH * column.length] : NONE;
+  }
+
+  int count() {
+    return column.length;
   }
 
   boolean lossy() {
-    return motionX != fx;
+    return motions.length > 0;
   }
 
+  double x(int action) {
+    return values[WIDTH * action];
+  }
+
+  double y(int action) {
+    return values[WIDTH * action + 1];
+  }
+
+  double fx(int action) {
+    return values[WIDTH * action + 2];
+  }
+
+  double fy(int action) {
+    return values[WIDTH * action + 3];
+  }
+
+  double couple(int action) {
+    return values[WIDTH * action + 4];
+  }
+
+  /** Moment of one unit about a place, counter-clockwise positive. */
+  double moment(int action, double aboutX, double aboutY) {
+    int k = WIDTH * action;
+    return (values[k] - aboutX) * values[k + 3]
+        - (values[k + 1] - aboutY) * values[k + 2]
+        + values[k + 4];
+  }
+
+  double motionX(int action) {
+    return lossy() ? motions[MOTION_WIDTH * action] : fx(action);
+  }
+
+  double motionY(int action) {
+    return lossy() ? motions[MOTION_WIDTH * action + 1] : fy(action);
+  }
+
+  /** Moment of the motion row about a place. */
+  double motionMoment(int action, double aboutX, double aboutY) {
+    if (!lossy()) {
+      return moment(action, aboutX, aboutY);
+    }
+    int k = MOTION_WIDTH * action;
+    return (x(action) - aboutX) * motions[k + 1]
+        - (y(action) - aboutY) * motions[k]
+        + motions[k + 2];
+  }
+
+  /** Writes place, force and couple of an action. */
   void put(int action, double px, double py, double forceX, double forceY, double c) {
-    x[action] = px;
-    y[action] = py;
-    fx[action] = forceX;
-    fy[action] = forceY;
-    couple[action] = c;
-    motionX[action] = forceX;
-    motionY[action] = forceY;
-    motionCouple[action] = c;
+    int k = WIDTH * action;
+    values[k] = px;
+    values[k + 1] = py;
+    values[k + 2] = forceX;
+    values[k + 3] = forceY;
+    values[k + 4] = c;
+    if (lossy()) {
+      putMotion(action, forceX, forceY);
+      motions[MOTION_WIDTH * action + 2] = c;
+    }
   }
 
-  void putMotion(int action, double mx, double my, double c) {
-    motionX[action] = mx;
-    motionY[action] = my;
-    motionCouple[action] = c;
+  /** Writes the motion row where it differs from the force. */
+  void putMotion(int action, double mx, double my) {
+    motions[MOTION_WIDTH * action] = mx;
+    motions[MOTION_WIDTH * action + 1] = my;
   }
 }

@@ -2,22 +2,15 @@ package bellcrank.statics.equilibrium.internal;
 
 import bellcrank.statics.device.Connection;
 import bellcrank.statics.device.Device;
-import bellcrank.statics.device.Force;
 import bellcrank.statics.device.Ground;
-import bellcrank.statics.device.Joint;
 import bellcrank.statics.device.Load;
 import bellcrank.statics.device.LoadCase;
-import bellcrank.statics.device.Member;
-import bellcrank.statics.device.Pin;
 import bellcrank.statics.device.Pose;
 import bellcrank.statics.device.Reeving;
 import bellcrank.statics.device.Sought;
-import bellcrank.statics.device.Weight;
+import bellcrank.statics.device.Strut;
 import bellcrank.statics.geometry.Point;
-import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 
 /**
  * A device turned into bodies, unknowns and equations, without numbers of a pose. Bodies are the
@@ -30,78 +23,73 @@ public final class Assembly {
   private final Device device;
   private final Scale scale;
   private final int members;
-  private final String[] frameOfBody;
-  private final Map<String, Integer> pinBodies = new HashMap<>();
+  private final int bodies;
+  private final PinBodies pins;
   private final ForceLaw[] laws;
+
+  /** Empty if every connection has one law. */
   private final int[] firstLawOfConnection;
+
   private final LoadLaw[] loads;
   private final int columns;
+  private final int soughtLaw;
   private final int soughtColumn;
-  private final int actionCount;
   private final boolean lossy;
   private final int[] columnOfAction;
   private final int[] bodyOfAction;
-  private final boolean[] coupleColumn;
 
   private Assembly(Device device) {
     this.device = device;
     scale = Scale.of(device);
     members = device.members().size();
-    List<String> frames = bodies();
-    List<ForceLaw> list = new ArrayList<>(device.connections().size() + 4);
-    LawBuilder builder = new LawBuilder(device, scale, this::bodyOrPin);
-    firstLawOfConnection = new int[device.connections().size() + 1];
-    boolean losses = false;
-    for (int i = 0; i < device.connections().size(); i++) {
-      Connection connection = device.connections().get(i);
-      firstLawOfConnection[i] = list.size();
-      Integer pinBody = pinBodies.isEmpty() ? null : pinBodies.get(connection.name());
-      builder.connection(connection, pinBody == null ? -1 : pinBody, list::add);
-      losses |=
-          connection instanceof Reeving reeving
-              && reeving.hauling() != Reeving.Hauling.IDEAL
-              && reeving.efficiency() < 1;
-    }
-    firstLawOfConnection[device.connections().size()] = list.size();
-    lossy = losses;
-    int connectionLaws = list.size();
+    List<Connection> connections = device.connections();
+    pins = new PinBodies(device);
+    // loads first: they tell which pins are bodies of their own
+    int sought = 0;
     for (Load load : device.loads()) {
-      if (load instanceof Sought sought) {
-        list.add(builder.sought(sought));
+      if (load instanceof Sought effort) {
+        pins.underLoad(effort.body());
+        sought++;
       }
     }
-    laws = list.toArray(ForceLaw[]::new);
-    frameOfBody = frames.toArray(String[]::new);
-    int column = 0;
-    int action = 0;
-    int sought = -1;
-    for (int i = 0; i < laws.length; i++) {
-      if (i == connectionLaws) {
-        sought = column;
-      }
-      laws[i].firstColumn = column;
-      laws[i].firstAction = action;
-      column += laws[i].columns();
-      action += laws[i].actions();
+    LoadBuilder given = new LoadBuilder(device, scale, pins, device.loads().size() - sought);
+    for (Load load : device.loads()) {
+      given.addLoad(load);
     }
-    columns = column;
-    soughtColumn = sought < 0 ? column : sought;
-    actionCount = action;
-    columnOfAction = new int[action];
-    bodyOfAction = new int[action];
-    coupleColumn = new boolean[columns];
+    LawBuilder builder = new LawBuilder(device, scale, pins, connections.size() + sought);
+    boolean losses = false;
+    firstLawOfConnection = new int[pins.count() == 0 ? 0 : connections.size() + 1];
+    for (int i = 0; i < connections.size(); i++) {
+      Connection connection = connections.get(i);
+      if (firstLawOfConnection.length > 0) {
+        firstLawOfConnection[i] = builder.count();
+      }
+      builder.addConnection(connection);
+      if (connection instanceof Strut strut && strut.mass() > 0) {
+        given.addStrut(strut);
+      }
+      losses |= connection instanceof Reeving reeving && isLossy(reeving);
+    }
+    if (firstLawOfConnection.length > 0) {
+      firstLawOfConnection[connections.size()] = builder.count();
+    }
+    lossy = losses;
+    soughtLaw = builder.count();
+    soughtColumn = builder.columns();
+    for (Load load : device.loads()) {
+      if (load instanceof Sought effort) {
+        builder.addSought(effort);
+      }
+    }
+    laws = builder.laws();
+    loads = given.laws();
+    bodies = members + device.joints().size() + pins.count();
+    columns = builder.columns();
+    columnOfAction = new int[builder.actions()];
+    bodyOfAction = new int[builder.actions()];
     for (ForceLaw law : laws) {
-      int own = law.actions();
-      for (int k = 0; k < own; k++) {
-        columnOfAction[law.firstAction + k] = law.firstColumn + law.columnOf(k);
-        bodyOfAction[law.firstAction + k] = law.bodyOf(k);
-      }
-      int ownColumns = law.columns();
-      for (int k = 0; k < ownColumns; k++) {
-        coupleColumn[law.firstColumn + k] = law.isCouple(k);
-      }
+      law.wire(columnOfAction, bodyOfAction);
     }
-    loads = new LoadBuilder(device, scale, this::bodyOrPin).laws();
   }
 
   /**
@@ -114,84 +102,38 @@ public final class Assembly {
     return new Assembly(device);
   }
 
-  private List<String> bodies() {
-    List<String> frames = new ArrayList<>(members + device.joints().size());
-    for (Member member : device.members()) {
-      frames.add(member.name());
-    }
-    for (Joint joint : device.joints()) {
-      frames.add(joint.name());
-    }
-    for (Connection connection : device.connections()) {
-      if (connection instanceof Pin pin && isJoint(pin)) {
-        pinBodies.put(pin.name(), frames.size());
-        // the pin goes where the first of its bodies takes it, and stays if one is the ground
-        frames.add(pin.bodies().contains(Ground.NAME) ? Ground.NAME : pin.bodies().get(0));
-      }
-    }
-    return frames;
-  }
-
-  private boolean isJoint(Pin pin) {
-    if (pin.bodies().size() > 2) {
-      return true;
-    }
-    if (device.body(pin.name()).isPresent()) {
-      return false; // loads of that name act on the body
-    }
-    for (Load load : device.loads()) {
-      String body =
-          load instanceof Force force
-              ? force.body()
-              : load instanceof Weight weight
-                  ? weight.body()
-                  : load instanceof Sought sought ? sought.body() : "";
-      if (body.equals(pin.name())) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  int bodyOrPin(String name) {
-    int body = device.bodyIndex(name);
-    if (body >= 0 || pinBodies.isEmpty()) {
-      return body;
-    }
-    Integer pin = pinBodies.get(name);
-    return pin == null ? -1 : pin;
+  private static boolean isLossy(Reeving reeving) {
+    return reeving.hauling() != Reeving.Hauling.IDEAL && reeving.efficiency() < 1;
   }
 
   /** Fresh placements, as drawn. */
   public Placements placements() {
-    return new Placements(bodyCount(), scale.middleX(), scale.middleY(), scale.size());
+    return new Placements(this);
   }
 
   /** Moves placements to a pose. */
   public void place(Placements placements, Pose pose) {
-    placements.take(pose, frameOfBody);
+    placements.take(pose);
   }
 
   /** Fresh actions. */
   public Actions actions() {
-    Actions actions = new Actions(actionCount, lossy);
-    System.arraycopy(columnOfAction, 0, actions.column, 0, actionCount);
-    System.arraycopy(bodyOfAction, 0, actions.body, 0, actionCount);
-    return actions;
+    return new Actions(columnOfAction, bodyOfAction, lossy);
   }
 
-  /** Evaluates all laws at the placements. */
+  /** Writes all actions at the placements. */
   public void evaluate(Placements at, Actions out) {
     for (ForceLaw law : laws) {
       law.evaluate(at, out);
     }
   }
 
-  /** Collects the given loads of a case about the moment centres that are set in {@code out}. */
+  /** Collects the given loads of a case. */
   public void load(Placements at, LoadCase loadCase, Wrenches out) {
     out.clear();
+    boolean alike = loadCase.factors().isEmpty();
     for (LoadLaw law : loads) {
-      law.add(at, loadCase.factor(law.owner), out);
+      law.add(at, alike ? loadCase.dynamic() : loadCase.factor(law.owner), out);
     }
   }
 
@@ -206,7 +148,7 @@ public final class Assembly {
 
   /** Number of bodies but the ground. */
   public int bodyCount() {
-    return frameOfBody.length;
+    return bodies;
   }
 
   /** Number of members: they are the first bodies. */
@@ -241,32 +183,40 @@ public final class Assembly {
 
   /** Whether an unknown is a couple divided by the size rather than a force. */
   public boolean isCouple(int column) {
-    return coupleColumn[column];
+    for (ForceLaw law : laws) {
+      if (column >= law.firstColumn && column < law.firstColumn + law.columns()) {
+        return law.isCouple(column - law.firstColumn);
+      }
+    }
+    return false;
   }
 
   /** The laws of a connection. */
   List<ForceLaw> lawsOf(int connection) {
-    return java.util.Arrays.asList(laws)
-        .subList(firstLawOfConnection[connection], firstLawOfConnection[connection + 1]);
+    return java.util.Arrays.asList(laws).subList(firstLaw(connection), firstLaw(connection + 1));
+  }
+
+  private int firstLaw(int connection) {
+    return firstLawOfConnection.length == 0 ? connection : firstLawOfConnection[connection];
   }
 
   /** First unknown of a connection. */
   public int firstColumn(int connection) {
-    int law = firstLawOfConnection[connection];
+    int law = firstLaw(connection);
     return law < laws.length ? laws[law].firstColumn : columns;
   }
 
   /** Number of unknowns of a connection. */
   public int columnCount(int connection) {
-    int next = firstLawOfConnection[connection + 1];
+    int next = firstLaw(connection + 1);
     return (next < laws.length ? laws[next].firstColumn : columns) - firstColumn(connection);
   }
 
   /** First unknown of a sought effort; −1 if there is none of that name. */
   public int soughtColumn(String name) {
-    for (ForceLaw law : laws) {
-      if (law instanceof SoughtLaw && law.owner.equals(name)) {
-        return law.firstColumn;
+    for (int i = soughtLaw; i < laws.length; i++) {
+      if (laws[i].owner.equals(name)) {
+        return laws[i].firstColumn;
       }
     }
     return -1;
@@ -274,7 +224,7 @@ public final class Assembly {
 
   /** Tension of a rope's last straight part for one unit of its last unknown; 1 for other kinds. */
   public double lastMultiple(int connection) {
-    return laws[firstLawOfConnection[connection]] instanceof RopeLaw rope ? rope.lastMultiple() : 1;
+    return laws[firstLaw(connection)] instanceof RopeLaw rope ? rope.lastMultiple() : 1;
   }
 
   ForceLaw[] laws() {
@@ -293,20 +243,23 @@ public final class Assembly {
     if (body < members) {
       return device.members().get(body).name();
     }
-    if (body < members + device.joints().size()) {
-      return device.joints().get(body - members).name();
+    int joint = body - members;
+    return joint < device.joints().size() ? device.joints().get(joint).name() : pins.name(body);
+  }
+
+  /** Names of the bodies whose frames the bodies have: a pin moves with one of its bodies. */
+  String[] frameNames() {
+    String[] names = new String[bodies];
+    for (int body = 0; body < bodies; body++) {
+      boolean pin = body >= bodies - pins.count();
+      names[body] = pin ? pins.frameName(body) : bodyName(body);
     }
-    for (Map.Entry<String, Integer> pin : pinBodies.entrySet()) {
-      if (pin.getValue() == body) {
-        return pin.getKey();
-      }
-    }
-    throw new IllegalStateException("no body " + body);
+    return names;
   }
 
   /** Body index of a pin that is a joint; −1 if it is not one. */
   public int pinBody(String pin) {
-    return pinBodies.getOrDefault(pin, -1);
+    return pins.of(pin);
   }
 
   /** World abscissa of a scaled one. */

@@ -11,7 +11,7 @@ final class AxialLaw extends ForceLaw {
   private final double by;
 
   AxialLaw(String owner, int first, int second, double ax, double ay, double bx, double by) {
-    super(owner);
+    super(owner, 1, 2);
     this.first = first;
     this.second = second;
     this.ax = ax;
@@ -21,23 +21,11 @@ final class AxialLaw extends ForceLaw {
   }
 
   @Override
-  int columns() {
-    return 1;
-  }
-
-  @Override
-  int actions() {
-    return 2;
-  }
-
-  @Override
-  int bodyOf(int action) {
-    return action == 0 ? first : second;
-  }
-
-  @Override
-  int columnOf(int action) {
-    return 0;
+  void wire(int[] columnOfAction, int[] bodyOfAction) {
+    columnOfAction[firstAction] = firstColumn;
+    columnOfAction[firstAction + 1] = firstColumn;
+    bodyOfAction[firstAction] = first;
+    bodyOfAction[firstAction + 1] = second;
   }
 
   @Override

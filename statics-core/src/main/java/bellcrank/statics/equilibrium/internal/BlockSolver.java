@@ -1,7 +1,5 @@
 package bellcrank.statics.equilibrium.internal;
 
-import org.ejml.data.DMatrixRMaj;
-
 /**
  * Solves the square part block after block. A single unknown is a division; a small block goes to a
  * dense LU factor with row exchanges, a large one to a sparse one. Factors are kept, so that
@@ -10,57 +8,74 @@ import org.ejml.data.DMatrixRMaj;
 final class BlockSolver {
 
   /** Blocks above this size are factored sparsely. */
-  static final int LARGEST_DENSE = 160;
+  static final int LARGEST_DENSE = 64;
 
   private final Order order;
-  private final Equations equations;
+  private final OrderedRows rows;
+  private final double zero;
+
+  /** One over the pivot of each block of one unknown: a product is sooner there than a quotient. */
+  private final double[] inverse;
+
+  // one entry for each block, of which only those of its own kind are filled
   private final DenseBlock[] dense;
   private final SparseBlock[] sparse;
 
-  BlockSolver(Order order, Equations equations) {
-    this.order = order;
-    this.equations = equations;
+  /**
+   * A solver.
+   *
+   * @param zero bound at or below which a pivot counts as zero
+   */
+  BlockSolver(OrderedRows rows, double zero) {
+    this.rows = rows;
+    this.zero = zero;
+    order = rows.order;
+    inverse = new double[order.column.length];
     boolean single = order.largestBlock <= 1;
     dense = new DenseBlock[single ? 0 : order.blocks];
     sparse = new SparseBlock[order.largestBlock > LARGEST_DENSE ? order.blocks : 0];
+    for (int block = 0; block < dense.length; block++) {
+      int from = order.blockStart[block];
+      int size = order.blockStart[block + 1] - from;
+      if (size > LARGEST_DENSE) {
+        sparse[block] = new SparseBlock(rows, from, size);
+      } else if (size > 1) {
+        dense[block] = new DenseBlock(rows, from, size, zero);
+      }
+    }
   }
 
   /**
    * Factors all blocks with the present numbers.
    *
-   * @return false if a pivot is exactly zero, so that no right side can be solved
+   * @return false if a pivot is zero to rounding, so that no right side can be solved
    */
   boolean factor() {
-    Pattern p = order.pattern;
-    double[] value = equations.value;
-    for (int block = 0; block < order.blocks; block++) {
+    if (dense.length == 0) {
+      return singles();
+    }
+    boolean regular = true;
+    for (int block = 0; block < order.blocks && regular; block++) {
       int from = order.blockStart[block];
       int size = order.blockStart[block + 1] - from;
       if (size == 1) {
-        if (diagonal(p, value, order.row[from], order.column[from]) == 0) {
-          return false;
-        }
-      } else if (size <= LARGEST_DENSE) {
-        DenseBlock factor = dense[block];
-        if (factor == null) {
-          factor = new DenseBlock(order, from, size);
-          dense[block] = factor;
-        }
-        if (!factor.factor(p, value)) {
-          return false;
-        }
+        inverse[from] = 1 / rows.value[rows.start[from]];
+        regular = Math.abs(rows.value[rows.start[from]]) > zero;
       } else {
-        SparseBlock factor = sparse[block];
-        if (factor == null) {
-          factor = new SparseBlock(order, from, size);
-          sparse[block] = factor;
-        }
-        if (!factor.factor(p, value)) {
-          return false;
-        }
+        regular = size > LARGEST_DENSE ? sparse[block].factor() : dense[block].factor();
       }
     }
-    return true;
+    return regular;
+  }
+
+  private boolean singles() {
+    boolean regular = true;
+    for (int i = 0; i < inverse.length; i++) {
+      double pivot = rows.value[rows.start[i]];
+      regular &= Math.abs(pivot) > zero;
+      inverse[i] = 1 / pivot;
+    }
+    return regular;
   }
 
   /**
@@ -71,64 +86,48 @@ final class BlockSolver {
    * @param x unknowns by columns; those of the square part are written
    */
   void solve(double[] b, double[] x) {
-    Pattern p = order.pattern;
-    double[] value = equations.value;
+    if (dense.length == 0) {
+      for (int i = 0; i < inverse.length; i++) {
+        single(i, b, x);
+      }
+      return;
+    }
     for (int block = 0; block < order.blocks; block++) {
       int from = order.blockStart[block];
       int size = order.blockStart[block + 1] - from;
       if (size == 1) {
-        int row = order.row[from];
-        int column = order.column[from];
-        double sum = b[row];
-        double pivot = 0;
-        for (int k = p.rowStart[row]; k < p.rowStart[row + 1]; k++) {
-          int other = p.rowColumn[k];
-          if (other == column) {
-            pivot = value[p.rowEntry[k]];
-          } else {
-            sum -= value[p.rowEntry[k]] * x[other];
-          }
-        }
-        x[column] = sum / pivot;
-      } else if (size <= LARGEST_DENSE) {
-        dense[block].solve(p, value, b, x);
+        single(from, b, x);
+      } else if (size > LARGEST_DENSE) {
+        sparse[block].solve(b, x);
       } else {
-        sparse[block].solve(p, value, b, x);
+        dense[block].solve(b, x);
       }
     }
   }
 
-  private static double diagonal(Pattern p, double[] value, int row, int column) {
-    for (int k = p.rowStart[row]; k < p.rowStart[row + 1]; k++) {
-      if (p.rowColumn[k] == column) {
-        return value[p.rowEntry[k]];
-      }
+  private void single(int i, double[] b, double[] x) {
+    int pivot = rows.start[i];
+    double sum = b[order.row[i]];
+    for (int k = pivot + 1; k < rows.start[i + 1]; k++) {
+      sum -= rows.value[k] * x[rows.column[k]];
     }
-    return 0;
+    x[rows.column[pivot]] = sum * inverse[i];
   }
 
   /**
    * Known part of a block's right side: b minus what unknowns outside the block contribute. Inside
    * the block x is zeroed first, so that one loop serves.
    */
-  static void gather(
-      Order order, int from, int size, double[] value, double[] b, double[] x, double[] out) {
-    Pattern p = order.pattern;
-    for (int i = 0; i < size; i++) {
-      x[order.column[from + i]] = 0;
+  static void gather(OrderedRows rows, int from, int size, double[] b, double[] x, double[] out) {
+    for (int i = from; i < from + size; i++) {
+      x[rows.order.column[i]] = 0;
     }
-    for (int i = 0; i < size; i++) {
-      int row = order.row[from + i];
-      double sum = b[row];
-      for (int k = p.rowStart[row]; k < p.rowStart[row + 1]; k++) {
-        sum -= value[p.rowEntry[k]] * x[p.rowColumn[k]];
+    for (int i = from; i < from + size; i++) {
+      double sum = b[rows.order.row[i]];
+      for (int k = rows.start[i]; k < rows.start[i + 1]; k++) {
+        sum -= rows.value[k] * x[rows.column[k]];
       }
-      out[i] = sum;
+      out[i - from] = sum;
     }
-  }
-
-  /** Makes a matrix that EJML may overwrite. */
-  static DMatrixRMaj column(int size) {
-    return new DMatrixRMaj(size, 1);
   }
 }

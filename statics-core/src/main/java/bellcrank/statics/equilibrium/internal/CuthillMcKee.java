@@ -11,16 +11,13 @@ final class CuthillMcKee {
   private final int[] start;
   private final int[] neighbour;
 
-  CuthillMcKee(Order order, int from, int size) {
+  CuthillMcKee(OrderedRows rows, int from, int size) {
     this.size = size;
-    Pattern p = order.pattern;
-    int[] place = places(order, from, size);
     int[] degree = new int[size + 1];
     for (int i = 0; i < size; i++) {
-      int row = order.row[from + i];
-      for (int k = p.rowStart[row]; k < p.rowStart[row + 1]; k++) {
-        int j = place[p.rowColumn[k]];
-        if (j >= 0 && j != i) {
+      for (int k = rows.start[from + i]; k < rows.start[from + i + 1]; k++) {
+        int j = rows.order.position[rows.column[k]] - from;
+        if (j >= 0 && j < size && j != i) {
           degree[i + 1]++;
           degree[j + 1]++;
         }
@@ -33,25 +30,14 @@ final class CuthillMcKee {
     neighbour = new int[start[size]];
     int[] next = start.clone();
     for (int i = 0; i < size; i++) {
-      int row = order.row[from + i];
-      for (int k = p.rowStart[row]; k < p.rowStart[row + 1]; k++) {
-        int j = place[p.rowColumn[k]];
-        if (j >= 0 && j != i) {
+      for (int k = rows.start[from + i]; k < rows.start[from + i + 1]; k++) {
+        int j = rows.order.position[rows.column[k]] - from;
+        if (j >= 0 && j < size && j != i) {
           neighbour[next[i]++] = j;
           neighbour[next[j]++] = i;
         }
       }
     }
-  }
-
-  /** For each column of the pattern its number within the block, −1 outside. */
-  static int[] places(Order order, int from, int size) {
-    int[] place = new int[order.pattern.columns];
-    java.util.Arrays.fill(place, -1);
-    for (int i = 0; i < size; i++) {
-      place[order.column[from + i]] = i;
-    }
-    return place;
   }
 
   int[] newNumbers() {

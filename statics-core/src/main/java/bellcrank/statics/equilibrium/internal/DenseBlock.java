@@ -1,70 +1,71 @@
 package bellcrank.statics.equilibrium.internal;
 
+import java.util.Arrays;
 import org.ejml.data.DMatrixRMaj;
-import org.ejml.dense.row.factory.LinearSolverFactory_DDRM;
-import org.ejml.interfaces.linsol.LinearSolverDense;
+import org.ejml.dense.row.decomposition.lu.LUDecompositionAlt_DDRM;
+import org.ejml.dense.row.linsol.lu.LinearSolverLu_DDRM;
 
 /** One irreducible block in a dense LU factor by EJML; storage is reused. */
 final class DenseBlock {
 
-  private final Order order;
+  private final OrderedRows rows;
   private final int from;
   private final int size;
-  private final int[] source;
-  private final int[] target;
+  private final double zero;
   private final DMatrixRMaj matrix;
   private final DMatrixRMaj right;
   private final DMatrixRMaj solution;
-  private final LinearSolverDense<DMatrixRMaj> lu;
+  private final LUDecompositionAlt_DDRM factors = new LUDecompositionAlt_DDRM();
+  private final LinearSolverLu_DDRM solver = new LinearSolverLu_DDRM(factors);
 
-  DenseBlock(Order order, int from, int size) {
-    this.order = order;
+  /**
+   * A block.
+   *
+   * @param from where it starts in the order
+   * @param size number of its unknowns
+   * @param zero bound at or below which a pivot counts as zero
+   */
+  DenseBlock(OrderedRows rows, int from, int size, double zero) {
+    this.rows = rows;
     this.from = from;
     this.size = size;
-    Pattern p = order.pattern;
-    int[] place = new int[p.columns];
-    java.util.Arrays.fill(place, -1);
-    int count = 0;
-    for (int i = 0; i < size; i++) {
-      place[order.column[from + i]] = i;
-      count += p.rowStart[order.row[from + i] + 1] - p.rowStart[order.row[from + i]];
-    }
-    int[] sources = new int[count];
-    int[] targets = new int[count];
-    int used = 0;
-    for (int i = 0; i < size; i++) {
-      int row = order.row[from + i];
-      for (int k = p.rowStart[row]; k < p.rowStart[row + 1]; k++) {
-        int j = place[p.rowColumn[k]];
-        if (j >= 0) {
-          sources[used] = p.rowEntry[k];
-          targets[used++] = i * size + j;
-        }
-      }
-    }
-    source = java.util.Arrays.copyOf(sources, used);
-    target = java.util.Arrays.copyOf(targets, used);
+    this.zero = zero;
     matrix = new DMatrixRMaj(size, size);
     right = new DMatrixRMaj(size, 1);
     solution = new DMatrixRMaj(size, 1);
-    lu = LinearSolverFactory_DDRM.lu(size);
   }
 
-  boolean factor(Pattern p, double[] value) {
+  /** Factors the present numbers; false if a pivot is zero to rounding. */
+  boolean factor() {
     double[] data = matrix.data;
-    java.util.Arrays.fill(data, 0);
-    for (int k = 0; k < source.length; k++) {
-      data[target[k]] = value[source[k]];
+    Arrays.fill(data, 0);
+    for (int i = 0; i < size; i++) {
+      for (int k = rows.start[from + i]; k < rows.start[from + i + 1]; k++) {
+        int j = rows.order.position[rows.column[k]] - from;
+        if (j >= 0 && j < size) {
+          data[i * size + j] = rows.value[k];
+        }
+      }
     }
-    // EJML says true for singular matrices; its quality is a product of pivots, zero only if one is
-    return lu.setA(matrix) && lu.quality() != 0;
+    return solver.setA(matrix) && pivotsAbove(factors, size, zero);
   }
 
-  void solve(Pattern p, double[] value, double[] b, double[] x) {
-    BlockSolver.gather(order, from, size, value, b, x, right.data);
-    lu.solve(right, solution);
+  /** Whether all pivots are above a bound: EJML's own verdict takes singular matrices as well. */
+  static boolean pivotsAbove(LUDecompositionAlt_DDRM factors, int size, double zero) {
+    double[] lu = factors.getLU().data;
     for (int i = 0; i < size; i++) {
-      x[order.column[from + i]] = solution.data[i];
+      if (!(Math.abs(lu[i * size + i]) > zero)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  void solve(double[] b, double[] x) {
+    BlockSolver.gather(rows, from, size, b, x, right.data);
+    solver.solve(right, solution);
+    for (int i = 0; i < size; i++) {
+      x[rows.order.column[from + i]] = solution.data[i];
     }
   }
 }

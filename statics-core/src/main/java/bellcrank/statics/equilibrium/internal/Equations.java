@@ -1,5 +1,7 @@
 package bellcrank.statics.equilibrium.internal;
 
+import java.util.Arrays;
+
 /**
  * The equations A·f = b of all bodies with their numbers: a matrix by columns with a pattern fixed
  * by the assembly. Row order within a member is x, y, moment; within a joint x, y. Moments are
@@ -13,20 +15,19 @@ final class Equations {
   final int[] row;
   final double[] value;
 
-  private final Assembly assembly;
+  private final int members;
   private final int[] entryOfAction;
 
   Equations(Assembly assembly, Actions actions) {
-    this.assembly = assembly;
     rows = assembly.rows();
     columns = assembly.columns();
-    int count = actions.column.length;
+    members = assembly.memberCount();
+    int count = actions.count();
     start = new int[columns + 1];
     entryOfAction = new int[count];
     int[] rowBuffer = new int[3 * count];
     int used = 0;
     int action = 0;
-    int members = assembly.memberCount();
     for (int column = 0; column < columns; column++) {
       start[column] = used;
       int first = action;
@@ -47,7 +48,7 @@ final class Equations {
       }
     }
     start[columns] = used;
-    row = java.util.Arrays.copyOf(rowBuffer, used);
+    row = Arrays.copyOf(rowBuffer, used);
     value = new double[used];
   }
 
@@ -61,48 +62,44 @@ final class Equations {
     return -1;
   }
 
-  /** Fills in the forces that the connections carry, about the given centres. */
-  void fillForces(Actions a, double[] centreX, double[] centreY) {
-    fill(a, a.fx, a.fy, a.couple, centreX, centreY);
+  /**
+   * Where an action's part of its column starts: x, y, and for a member the moment; −1 for the
+   * ground.
+   */
+  int entryOf(int action) {
+    return entryOfAction[action];
+  }
+
+  /** Fills in the forces that the connections carry, with moments about the given centres. */
+  void fillForces(Actions actions, double[] centre) {
+    Arrays.fill(value, 0);
+    for (int action = 0; action < entryOfAction.length; action++) {
+      int entry = entryOfAction[action];
+      if (entry >= 0) {
+        value[entry] += actions.fx(action);
+        value[entry + 1] += actions.fy(action);
+        int body = actions.body[action];
+        if (body < members) {
+          value[entry + 2] += actions.moment(action, centre[2 * body], centre[2 * body + 1]);
+        }
+      }
+    }
   }
 
   /**
    * Fills in the motions that the connections forbid; the transpose of the force matrix if ideal.
    */
-  void fillMotions(Actions a, double[] centreX, double[] centreY) {
-    fill(a, a.motionX, a.motionY, a.motionCouple, centreX, centreY);
-  }
-
-  private void fill(
-      Actions a, double[] fx, double[] fy, double[] couple, double[] centreX, double[] centreY) {
-    java.util.Arrays.fill(value, 0);
-    int members = assembly.memberCount();
+  void fillMotions(Actions actions, double[] centre) {
+    Arrays.fill(value, 0);
     for (int action = 0; action < entryOfAction.length; action++) {
       int entry = entryOfAction[action];
-      if (entry < 0) {
-        continue;
-      }
-      value[entry] += fx[action];
-      value[entry + 1] += fy[action];
-      int body = a.body[action];
-      if (body < members) {
-        value[entry + 2] +=
-            (a.x[action] - centreX[body]) * fy[action]
-                - (a.y[action] - centreY[body]) * fx[action]
-                + couple[action];
-      }
-    }
-  }
-
-  /** Writes b = −loads. */
-  void rightSide(Wrenches loads, double[] b) {
-    int members = assembly.memberCount();
-    int row = 0;
-    for (int body = 0; body < loads.fx.length; body++) {
-      b[row++] = -loads.fx[body];
-      b[row++] = -loads.fy[body];
-      if (body < members) {
-        b[row++] = -loads.moment[body];
+      if (entry >= 0) {
+        value[entry] += actions.motionX(action);
+        value[entry + 1] += actions.motionY(action);
+        int body = actions.body[action];
+        if (body < members) {
+          value[entry + 2] += actions.motionMoment(action, centre[2 * body], centre[2 * body + 1]);
+        }
       }
     }
   }

@@ -2,32 +2,51 @@ package bellcrank.statics.equilibrium.internal;
 
 /**
  * How a connection or sought quantity turns its unknowns into actions on bodies at a placement.
- * Each law owns a run of columns (unknowns) and a run of actions.
+ * Each law owns a run of columns (unknowns) and a run of actions, which come column by column.
  */
 abstract sealed class ForceLaw permits PointLaw, AxialLaw, RopeLaw, SoughtLaw {
 
   final String owner;
+  private final int columns;
+  private final int actions;
   int firstColumn;
   int firstAction;
 
-  ForceLaw(String owner) {
+  ForceLaw(String owner, int columns, int actions) {
     this.owner = owner;
+    this.columns = columns;
+    this.actions = actions;
   }
 
-  abstract int columns();
+  final int columns() {
+    return columns;
+  }
 
-  abstract int actions();
+  final int actions() {
+    return actions;
+  }
 
-  /** Body of an action, relative to the law's first one; −1 is the ground. */
-  abstract int bodyOf(int action);
+  /**
+   * Writes the unknown and the body of each of its actions.
+   *
+   * @param column unknowns by actions
+   * @param body bodies by actions; −1 is the ground
+   */
+  abstract void wire(int[] column, int[] body);
 
-  /** Column of an action, relative to the law's first one. */
-  abstract int columnOf(int action);
-
-  /** Whether the column is a couple (its unknown is then couple / size). */
+  /** Whether the column, relative to the first one, is a couple (its unknown is couple / size). */
   boolean isCouple(int column) {
     return false;
   }
 
+  /**
+   * Whether it is fixed: its forces in the world, the places where they act in the bodies. Then
+   * only their moments change, as the bodies turn.
+   */
+  boolean isFixed() {
+    return false;
+  }
+
+  /** Writes its actions at a placement. */
   abstract void evaluate(Placements at, Actions out);
 }

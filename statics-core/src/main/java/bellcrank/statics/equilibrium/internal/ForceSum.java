@@ -36,9 +36,9 @@ public final class ForceSum {
 
   void add(int action) {
     Actions a = solved.actions;
-    double mx = a.fx[action];
-    double my = a.fy[action];
-    double mm = (a.x[action] - aboutX) * my - (a.y[action] - aboutY) * mx + a.couple[action];
+    double mx = a.fx(action);
+    double my = a.fy(action);
+    double mm = a.moment(action, aboutX, aboutY);
     int column = a.column[action];
     double size = solved.unknown(column);
     fx += mx * size;

@@ -5,6 +5,7 @@ import bellcrank.statics.device.Connection;
 import bellcrank.statics.device.Contact;
 import bellcrank.statics.device.ContactBase;
 import bellcrank.statics.device.Device;
+import bellcrank.statics.device.End;
 import bellcrank.statics.device.Guide;
 import bellcrank.statics.device.Line;
 import bellcrank.statics.device.Pin;
@@ -20,8 +21,6 @@ import bellcrank.statics.geometry.Direction;
 import bellcrank.statics.geometry.Point;
 import java.util.Arrays;
 import java.util.List;
-import java.util.function.Consumer;
-import java.util.function.ToIntFunction;
 
 /** Makes the laws of a device's connections and sought quantities. */
 final class LawBuilder {
@@ -30,59 +29,100 @@ final class LawBuilder {
 
   private final Device device;
   private final Scale scale;
-  private final ToIntFunction<String> bodyOrPin;
+  private final PinBodies pins;
+  private ForceLaw[] laws;
+  private int count;
+  private int columns;
+  private int actions;
 
-  LawBuilder(Device device, Scale scale, ToIntFunction<String> bodyOrPin) {
+  LawBuilder(Device device, Scale scale, PinBodies pins, int expected) {
     this.device = device;
     this.scale = scale;
-    this.bodyOrPin = bodyOrPin;
+    this.pins = pins;
+    laws = new ForceLaw[expected];
   }
 
-  /** The laws of a connection; a pin that is a joint of its own has one for each of its bodies. */
-  void connection(Connection connection, int pinBody, Consumer<ForceLaw> out) {
+  /** The laws made, each with its runs of columns and actions. */
+  ForceLaw[] laws() {
+    return count == laws.length ? laws : Arrays.copyOf(laws, count);
+  }
+
+  /** Number of laws by now. */
+  int count() {
+    return count;
+  }
+
+  /** Number of columns of the laws by now. */
+  int columns() {
+    return columns;
+  }
+
+  /** Number of actions of the laws by now. */
+  int actions() {
+    return actions;
+  }
+
+  private void add(ForceLaw law) {
+    if (count == laws.length) {
+      laws = Arrays.copyOf(laws, 2 * count + 4);
+    }
+    law.firstColumn = columns;
+    law.firstAction = actions;
+    columns += law.columns();
+    actions += law.actions();
+    laws[count++] = law;
+  }
+
+  /** The laws of a connection; a pin that is a body of its own has one for each of its bodies. */
+  void addConnection(Connection connection) {
     if (connection instanceof Pin pin) {
-      if (pinBody >= 0) {
-        for (String body : pin.bodies()) {
-          out.accept(point(pin, body(body), pinBody, WORLD_AXES, false, false));
-        }
-      } else {
-        out.accept(between(pin, WORLD_AXES, false, false));
-      }
-    } else if (connection instanceof Clamp clamp) {
-      out.accept(between(clamp, WORLD_AXES, false, true));
-    } else if (connection instanceof Roller roller) {
-      out.accept(between(roller, axes(roller.push(), false), true, false));
-    } else if (connection instanceof Slot slot) {
-      out.accept(between(slot, axes(slot.along().perpendicular(), false), true, false));
-    } else if (connection instanceof Guide guide) {
-      out.accept(between(guide, axes(guide.along().perpendicular(), false), true, true));
-    } else if (connection instanceof Contact contact) {
-      out.accept(between(contact, axes(contact.push(), contact.friction() > 0), true, false));
-    } else if (connection instanceof ContactBase base) {
-      out.accept(between(base, axes(base.push(), base.friction() > 0), true, true));
-    } else if (connection instanceof Strut
-        || connection instanceof Line
-        || connection instanceof Screw) {
-      Point a = device.point(connection.places().get(0));
-      Point b = device.point(connection.places().get(1));
-      out.accept(
-          new AxialLaw(
-              connection.name(),
-              body(connection.bodies().get(0)),
-              body(connection.bodies().get(1)),
-              scale.x(a),
-              scale.y(a),
-              scale.x(b),
-              scale.y(b)));
+      pin(pin);
+    } else if (connection instanceof Clamp c) {
+      add(point(c.name(), c.at(), c.body(), c.other(), WORLD_AXES, false, true));
+    } else if (connection instanceof Roller r) {
+      add(turning(r.name(), r.at(), r.body(), r.other(), axes(r.push(), false), false));
+    } else if (connection instanceof Slot s) {
+      double[] square = axes(s.along().perpendicular(), false);
+      add(turning(s.name(), s.at(), s.body(), s.other(), square, false));
+    } else if (connection instanceof Guide g) {
+      double[] square = axes(g.along().perpendicular(), false);
+      add(turning(g.name(), g.at(), g.body(), g.other(), square, true));
+    } else if (connection instanceof Contact c) {
+      double[] axes = axes(c.push(), c.friction() > 0);
+      add(turning(c.name(), c.at(), c.body(), c.other(), axes, false));
+    } else if (connection instanceof ContactBase b) {
+      double[] axes = axes(b.push(), b.friction() > 0);
+      add(turning(b.name(), b.at(), b.body(), b.other(), axes, true));
+    } else if (connection instanceof Strut strut) {
+      add(axial(strut.name(), strut.first(), strut.second()));
+    } else if (connection instanceof Line line) {
+      add(axial(line.name(), line.first(), line.second()));
+    } else if (connection instanceof Screw screw) {
+      add(axial(screw.name(), screw.first(), screw.second()));
     } else if (connection instanceof Reeving reeving) {
-      out.accept(reeving(reeving));
+      add(reeving(reeving));
     } else if (connection instanceof Wrap wrap) {
-      out.accept(
+      add(
           new RopeLaw(
               wrap.name(),
               stops(List.of(wrap.first(), wrap.post(), wrap.last())),
               new int[] {0, 1},
               new double[] {1, 1}));
+    }
+  }
+
+  private void pin(Pin pin) {
+    List<String> bodies = pin.bodies();
+    int own = pins.of(pin.name());
+    if (own < 0) {
+      add(point(pin.name(), pin.at(), bodies.get(0), bodies.get(1), WORLD_AXES, false, false));
+      return;
+    }
+    Point at = device.point(pin.at());
+    for (String body : bodies) {
+      add(
+          new PointLaw(
+              pin.name(), body(body), own, scale.x(at), scale.y(at), WORLD_AXES, false, false));
     }
   }
 
@@ -93,27 +133,35 @@ final class LawBuilder {
         : new double[] {push.x(), push.y()};
   }
 
-  private PointLaw between(
-      Connection connection, double[] directions, boolean turns, boolean couple) {
-    return point(
-        connection,
-        body(connection.bodies().get(0)),
-        body(connection.bodies().get(1)),
-        directions,
-        turns,
-        couple);
+  private PointLaw turning(
+      String name, String at, String body, String other, double[] axes, boolean couple) {
+    return point(name, at, body, other, axes, true, couple);
   }
 
   private PointLaw point(
-      Connection connection,
-      int body,
-      int other,
-      double[] directions,
+      String name,
+      String place,
+      String body,
+      String other,
+      double[] axes,
       boolean turns,
       boolean couple) {
-    Point at = device.point(connection.places().get(0));
+    Point at = device.point(place);
     return new PointLaw(
-        connection.name(), body, other, scale.x(at), scale.y(at), directions, turns, couple);
+        name, body(body), body(other), scale.x(at), scale.y(at), axes, turns, couple);
+  }
+
+  private AxialLaw axial(String name, End first, End second) {
+    Point a = device.point(first.at());
+    Point b = device.point(second.at());
+    return new AxialLaw(
+        name,
+        body(first.body()),
+        body(second.body()),
+        scale.x(a),
+        scale.y(a),
+        scale.x(b),
+        scale.y(b));
   }
 
   private RopeLaw reeving(Reeving reeving) {
@@ -145,8 +193,8 @@ final class LawBuilder {
     return arrays;
   }
 
-  SoughtLaw sought(Sought sought) {
-    int body = bodyOrPin.applyAsInt(sought.body());
+  void addSought(Sought sought) {
+    int body = pins.underLoad(sought.body());
     double qx = 0;
     double qy = 0;
     if (sought.at().isPresent()) {
@@ -169,7 +217,7 @@ final class LawBuilder {
                 : new double[] {0, 0};
           }
         };
-    return new SoughtLaw(sought.name(), body, qx, qy, directions);
+    add(new SoughtLaw(sought.name(), body, qx, qy, directions));
   }
 
   private int body(String name) {

@@ -12,7 +12,7 @@ import java.util.List;
 final class LinearAnalysis {
 
   /** Estimated condition from which a square part is looked at by singular values. */
-  private static final double SUSPICIOUS = 1e10;
+  static final double SUSPICIOUS = 1e10;
 
   /** Share of the loads that may be left over in equations that still count as fulfilled. */
   static final double BALANCE_TOLERANCE = 1e-9;
@@ -22,6 +22,7 @@ final class LinearAnalysis {
   private final double loadScale;
   private final double zero;
   private final double[] x;
+  private final boolean[] own;
   private final List<double[]> selfStresses = new ArrayList<>();
   private final List<double[]> motions = new ArrayList<>();
   private boolean balanced = true;
@@ -33,6 +34,7 @@ final class LinearAnalysis {
     this.loadScale = loadScale;
     this.zero = zero;
     x = new double[equations.columns];
+    own = new boolean[equations.columns];
   }
 
   /**
@@ -60,26 +62,27 @@ final class LinearAnalysis {
   }
 
   private boolean inParts(Order order) {
-    BlockSolver solver = new BlockSolver(order, equations);
+    OrderedRows rows = new OrderedRows(order);
+    rows.take(equations);
+    BlockSolver solver = new BlockSolver(rows, zero);
     if (!solver.factor()) {
       return false;
     }
-    if (order.isSquare()) {
-      condition = ConditionEstimate.of(order, equations, solver);
-      if (!(condition < SUSPICIOUS)) {
-        return false;
-      }
-      solver.solve(b, x);
-      return true;
-    }
-    condition = ConditionEstimate.of(order, equations, solver);
+    condition = ConditionEstimate.of(rows, solver, new double[equations.rows], x);
     if (!(condition < SUSPICIOUS)) {
       return false;
     }
+    if (order.isSquare()) {
+      solver.solve(b, x);
+      return true;
+    }
+    int[] scratch = RankPart.scratch(equations);
     RankPart over =
-        new RankPart(equations, order.rowsOf(Order.OVER), order.columnsOf(Order.OVER), zero);
+        new RankPart(
+            equations, order.rowsOf(Order.OVER), order.columnsOf(Order.OVER), zero, scratch);
     RankPart under =
-        new RankPart(equations, order.rowsOf(Order.UNDER), order.columnsOf(Order.UNDER), zero);
+        new RankPart(
+            equations, order.rowsOf(Order.UNDER), order.columnsOf(Order.UNDER), zero, scratch);
     if (over.rank < over.columns.length || under.rank < under.rows.length) {
       return false;
     }
@@ -94,8 +97,10 @@ final class LinearAnalysis {
     condition = 1;
     java.util.Arrays.fill(x, 0);
     Groups groups = new Groups(order.pattern);
+    int[] scratch = RankPart.scratch(equations);
     for (int group = 0; group < groups.count; group++) {
-      take(new RankPart(equations, groups.rows(group), groups.columns(group), zero), order);
+      take(
+          new RankPart(equations, groups.rows(group), groups.columns(group), zero, scratch), order);
     }
   }
 
@@ -103,7 +108,6 @@ final class LinearAnalysis {
     condition = Math.max(condition, part.condition);
     Pattern p = order.pattern;
     double[] right = new double[part.rows.length];
-    boolean[] own = new boolean[p.columns];
     for (int column : part.columns) {
       own[column] = true;
     }
@@ -122,6 +126,7 @@ final class LinearAnalysis {
     double[] solution = part.solve(right);
     for (int j = 0; j < solution.length; j++) {
       x[part.columns[j]] = solution[j];
+      own[part.columns[j]] = false;
     }
     for (double[] vector : part.rightNull()) {
       selfStresses.add(spread(vector, part.columns, equations.columns));

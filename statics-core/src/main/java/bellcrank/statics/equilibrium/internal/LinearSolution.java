@@ -24,6 +24,11 @@ final class LinearSolution {
     this.condition = condition;
   }
 
+  /** Exactly one solution. */
+  static LinearSolution regular(double[] x, double condition) {
+    return new LinearSolution(x, true, List.of(), List.of(), condition);
+  }
+
   /** Unknowns by columns; where not determined, the least solution. */
   double[] x() {
     return x;

@@ -29,9 +29,8 @@ public final class LoadSum {
    */
   public static LoadSum of(Solved solved, Predicate<String> loads, int body, Point about) {
     Assembly assembly = solved.assembly;
-    Wrenches sum = new Wrenches(assembly.bodyCount());
-    java.util.Arrays.fill(sum.centreX, assembly.scale().x(about));
-    java.util.Arrays.fill(sum.centreY, assembly.scale().y(about));
+    Wrenches sum =
+        new Wrenches(assembly.bodyCount(), assembly.scale().x(about), assembly.scale().y(about));
     for (LoadLaw law : assembly.loadLaws()) {
       if (loads.test(law.owner)) {
         law.add(solved.placements, solved.loadCase.factor(law.owner), sum);
@@ -40,11 +39,11 @@ public final class LoadSum {
     double fx = 0;
     double fy = 0;
     double moment = 0;
-    for (int b = 0; b < sum.fx.length; b++) {
+    for (int b = 0; b < sum.bodies(); b++) {
       if (body == Integer.MIN_VALUE || body == b) {
-        fx += sum.fx[b];
-        fy += sum.fy[b];
-        moment += sum.moment[b];
+        fx += sum.fx(b);
+        fy += sum.fy(b);
+        moment += sum.moment(b);
       }
     }
     return new LoadSum(fx, fy, moment * assembly.size(), sum.scale);

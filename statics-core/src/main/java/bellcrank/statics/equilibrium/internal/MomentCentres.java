@@ -11,6 +11,9 @@ final class MomentCentres {
   private static final double FARTHEST = 10;
   private static final int FEW_ACTIONS = 8;
 
+  /** Places that are tried on a member with very many, so that the search stays linear. */
+  private static final int MOST_PLACES = 64;
+
   private final Actions actions;
   private final double zero;
   private final int[] start;
@@ -43,13 +46,13 @@ final class MomentCentres {
     }
   }
 
-  /** Writes the centres, as drawn points in scaled coordinates, for actions in the drawn pose. */
-  static void choose(Assembly assembly, Actions drawn, double[] centreX, double[] centreY) {
-    MomentCentres centres = new MomentCentres(assembly, drawn);
+  /** Writes x and y of the centre of each member side by side, where the actions are. */
+  static void choose(Assembly assembly, Actions actions, double[] centre) {
+    MomentCentres centres = new MomentCentres(assembly, actions);
     for (int body = 0; body < assembly.memberCount(); body++) {
       centres.member(body);
-      centreX[body] = centres.bestX;
-      centreY[body] = centres.bestY;
+      centre[2 * body] = centres.bestX;
+      centre[2 * body + 1] = centres.bestY;
     }
   }
 
@@ -59,12 +62,12 @@ final class MomentCentres {
     bestX = 0;
     bestY = 0;
     bestCount = -1;
-    for (int i = from; i < to; i++) {
+    for (int i = from; i < Math.min(to, from + MOST_PLACES); i++) {
       int a = list[i];
       if (i == from
-          || actions.x[a] != actions.x[list[i - 1]]
-          || actions.y[a] != actions.y[list[i - 1]]) {
-        candidate(actions.x[a], actions.y[a], from, to);
+          || actions.x(a) != actions.x(list[i - 1])
+          || actions.y(a) != actions.y(list[i - 1])) {
+        candidate(actions.x(a), actions.y(a), from, to);
       }
     }
     if (to - from > FEW_ACTIONS || bestCount >= to - from - 1) {
@@ -78,15 +81,15 @@ final class MomentCentres {
   }
 
   private void crossing(int a, int b, int from, int to) {
-    double sine = actions.fx[a] * actions.fy[b] - actions.fy[a] * actions.fx[b];
+    double sine = actions.fx(a) * actions.fy(b) - actions.fy(a) * actions.fx(b);
     if (Math.abs(sine) < 1 / FARTHEST / FARTHEST) {
       return;
     }
-    double dx = actions.x[b] - actions.x[a];
-    double dy = actions.y[b] - actions.y[a];
-    double along = (dx * actions.fy[b] - dy * actions.fx[b]) / sine;
-    double x = actions.x[a] + along * actions.fx[a];
-    double y = actions.y[a] + along * actions.fy[a];
+    double dx = actions.x(b) - actions.x(a);
+    double dy = actions.y(b) - actions.y(a);
+    double along = (dx * actions.fy(b) - dy * actions.fx(b)) / sine;
+    double x = actions.x(a) + along * actions.fx(a);
+    double y = actions.y(a) + along * actions.fy(a);
     if (Math.abs(x) <= FARTHEST && Math.abs(y) <= FARTHEST) {
       candidate(x, y, from, to);
     }
@@ -96,10 +99,7 @@ final class MomentCentres {
     int count = 0;
     for (int i = from; i < to; i++) {
       int a = list[i];
-      double moment =
-          (actions.x[a] - x) * actions.fy[a]
-              - (actions.y[a] - y) * actions.fx[a]
-              + actions.couple[a];
+      double moment = actions.moment(a, x, y);
       if (Math.abs(moment) <= zero) {
         count++;
       }

@@ -16,20 +16,14 @@ public final class MotionFinder {
 
   private final Assembly assembly;
   private final Actions actions;
-  private final double[] centreX;
-  private final double[] centreY;
+  private final double[] centre;
   private final List<double[]> basis;
 
   private MotionFinder(
-      Assembly assembly,
-      Actions actions,
-      double[] centreX,
-      double[] centreY,
-      List<double[]> orthonormal) {
+      Assembly assembly, Actions actions, double[] centre, List<double[]> orthonormal) {
     this.assembly = assembly;
     this.actions = actions;
-    this.centreX = centreX;
-    this.centreY = centreY;
+    this.centre = centre;
     basis = orthonormal;
   }
 
@@ -48,12 +42,10 @@ public final class MotionFinder {
     Actions actions = assembly.actions();
     assembly.place(placements, pose);
     assembly.evaluate(placements, actions);
-    int bodies = assembly.bodyCount();
-    double[] cx = new double[bodies];
-    double[] cy = new double[bodies];
-    MomentCentres.choose(assembly, actions, cx, cy);
+    double[] centre = new double[2 * assembly.memberCount()];
+    MomentCentres.choose(assembly, actions, centre);
     Equations equations = new Equations(assembly, actions);
-    equations.fillMotions(actions, cx, cy);
+    equations.fillMotions(actions, centre);
     for (ForceLaw law : assembly.laws()) {
       if (released.contains(law.owner)) {
         int from = equations.start[law.firstColumn];
@@ -68,7 +60,7 @@ public final class MotionFinder {
             1,
             assembly.scale().zero(),
             held ? equations.columns : assembly.firstSoughtColumn());
-    return new MotionFinder(assembly, actions, cx, cy, solution.motions());
+    return new MotionFinder(assembly, actions, centre, solution.motions());
   }
 
   /** Number of independent motions. */
@@ -140,10 +132,10 @@ public final class MotionFinder {
    * @return velocities by rows; all zero if the loads do no work
    */
   public double[] driven(Solved solved) {
-    Wrenches loads = aboutCentres();
+    Wrenches loads = new Wrenches(assembly.bodyCount());
     assembly.load(solved.placements, solved.loadCase, loads);
     double[] b = new double[assembly.rows()];
-    solved.equations.rightSide(loads, b);
+    loads.rightSide(assembly.memberCount(), centre, b);
     double[] sum = new double[assembly.rows()];
     for (double[] vector : basis) {
       double power = 0;
@@ -167,13 +159,6 @@ public final class MotionFinder {
     return sum;
   }
 
-  private Wrenches aboutCentres() {
-    Wrenches loads = new Wrenches(assembly.bodyCount());
-    System.arraycopy(centreX, 0, loads.centreX, 0, centreX.length);
-    System.arraycopy(centreY, 0, loads.centreY, 0, centreY.length);
-    return loads;
-  }
-
   private static void scale(double[] vector, double factor) {
     for (int row = 0; row < vector.length; row++) {
       vector[row] *= factor;
@@ -192,11 +177,11 @@ public final class MotionFinder {
   /** Point of a body at which {@link #bodyVelocity} holds, in world coordinates. */
   public bellcrank.statics.geometry.Point reference(int body) {
     if (body < assembly.memberCount()) {
-      return assembly.world(centreX[body], centreY[body]);
+      return assembly.world(centre[2 * body], centre[2 * body + 1]);
     }
     for (int action = 0; action < actions.body.length; action++) {
       if (actions.body[action] == body) {
-        return assembly.world(actions.x[action], actions.y[action]);
+        return assembly.world(actions.x(action), actions.y(action));
       }
     }
     return assembly.world(0, 0);
@@ -215,15 +200,7 @@ public final class MotionFinder {
         for (int k = 0; k < law.actions(); k++) {
           int action = law.firstAction + k;
           for (int m = 0; m < powers.length; m++) {
-            powers[m] +=
-                power(
-                    basis.get(m),
-                    actions.body[action],
-                    actions.x[action],
-                    actions.y[action],
-                    actions.motionX[action],
-                    actions.motionY[action],
-                    actions.motionCouple[action]);
+            powers[m] += power(basis.get(m), action);
           }
         }
       }
@@ -239,14 +216,14 @@ public final class MotionFinder {
    * @return one value for each basis motion, for the load's full size
    */
   public double[] loadPowers(String owner, Solved solved) {
-    Wrenches loads = aboutCentres();
+    Wrenches loads = new Wrenches(assembly.bodyCount());
     for (LoadLaw law : assembly.loadLaws()) {
       if (law.owner.equals(owner)) {
         law.add(solved.placements, 1, loads);
       }
     }
     double[] b = new double[assembly.rows()];
-    solved.equations.rightSide(loads, b);
+    loads.rightSide(assembly.memberCount(), centre, b);
     double[] powers = new double[basis.size()];
     for (int m = 0; m < powers.length; m++) {
       for (int row = 0; row < b.length; row++) {
@@ -256,16 +233,15 @@ public final class MotionFinder {
     return powers;
   }
 
-  private double power(
-      double[] motion, int body, double x, double y, double fx, double fy, double couple) {
+  private double power(double[] motion, int action) {
+    int body = actions.body[action];
     if (body < 0) {
       return 0;
     }
     int row = assembly.firstRow(body);
-    double sum = motion[row] * fx + motion[row + 1] * fy;
+    double sum = motion[row] * actions.motionX(action) + motion[row + 1] * actions.motionY(action);
     if (body < assembly.memberCount()) {
-      double moment = (x - centreX[body]) * fy - (y - centreY[body]) * fx + couple;
-      sum += motion[row + 2] * moment;
+      sum += motion[row + 2] * actions.motionMoment(action, centre[2 * body], centre[2 * body + 1]);
     }
     return sum;
   }

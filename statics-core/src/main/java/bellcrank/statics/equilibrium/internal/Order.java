@@ -24,6 +24,9 @@ final class Order {
   /** Row matched to each of {@link #column}. */
   final int[] row;
 
+  /** Place of each column in {@link #column}; −1 outside the square part. */
+  final int[] position;
+
   /** Where each block starts in {@link #column}; one more entry than blocks. */
   final int[] blockStart;
 
@@ -54,8 +57,11 @@ final class Order {
     int[] starts = new int[square + 1];
     blocks = new StrongComponents(p, matching, columnPart).collect(column, starts);
     blockStart = java.util.Arrays.copyOf(starts, blocks + 1);
+    position = new int[p.columns];
+    java.util.Arrays.fill(position, -1);
     for (int k = 0; k < square; k++) {
       row[k] = matching.rowOfColumn[column[k]];
+      position[column[k]] = k;
     }
     int largest = 0;
     for (int block = 0; block < blocks; block++) {

@@ -9,96 +9,108 @@ import bellcrank.statics.geometry.Frame;
  */
 public final class Placements {
 
-  private final double middleX;
-  private final double middleY;
-  private final double size;
-  private final double[] cos;
-  private final double[] sin;
-  private final double[] shiftX;
-  private final double[] shiftY;
-  private final double[] turn;
+  private static final int WIDTH = 5;
 
-  Placements(int bodies, double middleX, double middleY, double size) {
-    this.middleX = middleX;
-    this.middleY = middleY;
-    this.size = size;
-    cos = new double[bodies];
-    sin = new double[bodies];
-    shiftX = new double[bodies];
-    shiftY = new double[bodies];
-    turn = new double[bodies];
-    drawn();
+  private final Assembly assembly;
+  // cosine and sine of the turn, shift to the right and up, turn of each body side by side
+  private final double[] frames;
+
+  /** Names of the bodies' frames; read from the assembly once a pose other than the drawn comes. */
+  private String[] names = {};
+
+  private boolean drawn = true;
+
+  Placements(Assembly assembly) {
+    this.assembly = assembly;
+    frames = new double[WIDTH * assembly.bodyCount()];
   }
 
-  void drawn() {
-    for (int body = 0; body < cos.length; body++) {
-      put(body, 1, 0, 0, 0, 0);
-    }
+  private void put(int body, double turn, double c, double s, double x, double y) {
+    int k = WIDTH * body;
+    frames[k] = c;
+    frames[k + 1] = s;
+    frames[k + 2] = x;
+    frames[k + 3] = y;
+    frames[k + 4] = turn;
   }
 
-  private void put(int body, double c, double s, double x, double y, double angle) {
-    cos[body] = c;
-    sin[body] = s;
-    shiftX[body] = x;
-    shiftY[body] = y;
-    turn[body] = angle;
-  }
-
-  /** Takes the bodies' frames from a pose; {@code names[b]} is the body that carries body b. */
-  void take(Pose pose, String[] names) {
-    if (pose.isDrawn()) {
-      drawn();
+  /** Takes the bodies' frames from a pose. */
+  void take(Pose pose) {
+    drawn = pose.isDrawn();
+    if (drawn) {
       return;
     }
+    if (names.length == 0) {
+      names = assembly.frameNames();
+    }
+    double middleX = assembly.scale().middleX();
+    double middleY = assembly.scale().middleY();
+    double perSize = 1 / assembly.scale().size();
     for (int body = 0; body < names.length; body++) {
       Frame frame = pose.frame(names[body]);
-      if (frame.equals(Frame.IDENTITY)) {
-        put(body, 1, 0, 0, 0, 0);
-        continue;
-      }
-      double c = Math.cos(frame.turn());
-      double s = Math.sin(frame.turn());
+      double c = frame.cosine();
+      double s = frame.sine();
+      // the frame turns about the world's origin, scaled coordinates about the middle
       put(
           body,
+          frame.turn(),
           c,
           s,
-          (c * middleX - s * middleY + frame.shift().x() - middleX) / size,
-          (s * middleX + c * middleY + frame.shift().y() - middleY) / size,
-          frame.turn());
+          (c * middleX - s * middleY + frame.shift().x() - middleX) * perSize,
+          (s * middleX + c * middleY + frame.shift().y() - middleY) * perSize);
     }
   }
 
   /** Gives every body a place of its own that fits nothing: what is zero then is zero always. */
   void scatter() {
-    for (int body = 0; body < cos.length; body++) {
+    drawn = false;
+    for (int body = 0; body < assembly.bodyCount(); body++) {
       double angle = 0.7 + 0.61803398875 * (body + 1);
       put(
           body,
+          angle,
           Math.cos(angle),
           Math.sin(angle),
           0.13 + 0.071 * Math.sin(3.7 * body),
-          -0.17 + 0.083 * Math.cos(2.3 * body),
-          angle);
+          -0.17 + 0.083 * Math.cos(2.3 * body));
     }
   }
 
+  private boolean stays(int body) {
+    return drawn || body < 0;
+  }
+
   double x(int body, double qx, double qy) {
-    return body < 0 ? qx : cos[body] * qx - sin[body] * qy + shiftX[body];
+    int k = WIDTH * body;
+    return stays(body) ? qx : frames[k] * qx - frames[k + 1] * qy + frames[k + 2];
   }
 
   double y(int body, double qx, double qy) {
-    return body < 0 ? qy : sin[body] * qx + cos[body] * qy + shiftY[body];
+    int k = WIDTH * body;
+    return stays(body) ? qy : frames[k + 1] * qx + frames[k] * qy + frames[k + 3];
   }
 
   double turnedX(int body, double dx, double dy) {
-    return body < 0 ? dx : cos[body] * dx - sin[body] * dy;
+    int k = WIDTH * body;
+    return stays(body) ? dx : frames[k] * dx - frames[k + 1] * dy;
   }
 
   double turnedY(int body, double dx, double dy) {
-    return body < 0 ? dy : sin[body] * dx + cos[body] * dy;
+    int k = WIDTH * body;
+    return stays(body) ? dy : frames[k + 1] * dx + frames[k] * dy;
+  }
+
+  /** Cosine of a body's turn. */
+  double cosine(int body) {
+    return stays(body) ? 1 : frames[WIDTH * body];
+  }
+
+  /** Sine of a body's turn. */
+  double sine(int body) {
+    return stays(body) ? 0 : frames[WIDTH * body + 1];
   }
 
   double turn(int body) {
-    return body < 0 ? 0 : turn[body];
+    return stays(body) ? 0 : frames[WIDTH * body + 4];
   }
 }

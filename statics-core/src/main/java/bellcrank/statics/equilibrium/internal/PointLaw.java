@@ -29,7 +29,7 @@ final class PointLaw extends ForceLaw {
       double[] directions,
       boolean turnsWithOther,
       boolean couple) {
-    super(owner);
+    super(owner, directions.length / 2 + (couple ? 1 : 0), directions.length + (couple ? 2 : 0));
     this.body = body;
     this.other = other;
     this.qx = qx;
@@ -40,23 +40,11 @@ final class PointLaw extends ForceLaw {
   }
 
   @Override
-  int columns() {
-    return directions.length / 2 + (couple ? 1 : 0);
-  }
-
-  @Override
-  int actions() {
-    return 2 * columns();
-  }
-
-  @Override
-  int bodyOf(int action) {
-    return action % 2 == 0 ? body : other;
-  }
-
-  @Override
-  int columnOf(int action) {
-    return action / 2;
+  void wire(int[] columnOfAction, int[] bodyOfAction) {
+    for (int k = 0; k < actions(); k++) {
+      columnOfAction[firstAction + k] = firstColumn + k / 2;
+      bodyOfAction[firstAction + k] = k % 2 == 0 ? body : other;
+    }
   }
 
   @Override
@@ -65,11 +53,17 @@ final class PointLaw extends ForceLaw {
   }
 
   @Override
+  boolean isFixed() {
+    return !turnsWithOther;
+  }
+
+  @Override
   void evaluate(Placements at, Actions out) {
-    double ax = at.x(body, qx, qy);
-    double ay = at.y(body, qx, qy);
-    double bx = at.x(other, qx, qy);
-    double by = at.y(other, qx, qy);
+    double x = at.x(body, qx, qy);
+    double y = at.y(body, qx, qy);
+    // a direction belongs to the other body's surface, its touching point to the first body
+    double otherX = turnsWithOther ? x : at.x(other, qx, qy);
+    double otherY = turnsWithOther ? y : at.y(other, qx, qy);
     int action = firstAction;
     for (int k = 0; k < directions.length; k += 2) {
       double dx = directions[k];
@@ -78,17 +72,13 @@ final class PointLaw extends ForceLaw {
         double turned = at.turnedX(other, dx, dy);
         dy = at.turnedY(other, dx, dy);
         dx = turned;
-        // the surface belongs to the other body, the touching point to the first one
-        out.put(action++, ax, ay, dx, dy, 0);
-        out.put(action++, ax, ay, -dx, -dy, 0);
-      } else {
-        out.put(action++, ax, ay, dx, dy, 0);
-        out.put(action++, bx, by, -dx, -dy, 0);
       }
+      out.put(action++, x, y, dx, dy, 0);
+      out.put(action++, otherX, otherY, -dx, -dy, 0);
     }
     if (couple) {
-      out.put(action++, ax, ay, 0, 0, 1);
-      out.put(action, bx, by, 0, 0, -1);
+      out.put(action++, x, y, 0, 0, 1);
+      out.put(action, otherX, otherY, 0, 0, -1);
     }
   }
 }

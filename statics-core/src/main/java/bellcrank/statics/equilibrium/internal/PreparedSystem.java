@@ -12,8 +12,9 @@ public final class PreparedSystem {
 
   private final Assembly assembly;
   private final Order order;
-  private final double[] centreX;
-  private final double[] centreY;
+
+  /** Moment centres of the members as drawn points: they move with the members. */
+  private final double[] centre;
 
   /**
    * Prepares a device.
@@ -25,17 +26,24 @@ public final class PreparedSystem {
     Placements placements = assembly.placements();
     Actions actions = assembly.actions();
     assembly.evaluate(placements, actions);
-    centreX = new double[assembly.bodyCount()];
-    centreY = new double[assembly.bodyCount()];
-    MomentCentres.choose(assembly, actions, centreX, centreY);
+    centre = new double[2 * assembly.memberCount()];
+    MomentCentres.choose(assembly, actions, centre);
     placements.scatter();
     assembly.evaluate(placements, actions);
-    double[] x = centreX.clone();
-    double[] y = centreY.clone();
-    Solved.moveCentres(placements, assembly.memberCount(), x, y);
+    double[] moved = new double[centre.length];
+    moveCentres(placements, moved);
     Equations equations = new Equations(assembly, actions);
-    equations.fillForces(actions, x, y);
+    equations.fillForces(actions, moved);
     order = Order.of(new Pattern(equations, assembly.scale().zero(), equations.columns));
+  }
+
+  private void moveCentres(Placements placements, double[] moved) {
+    for (int body = 0; body < assembly.memberCount(); body++) {
+      double qx = centre[2 * body];
+      double qy = centre[2 * body + 1];
+      moved[2 * body] = placements.x(body, qx, qy);
+      moved[2 * body + 1] = placements.y(body, qx, qy);
+    }
   }
 
   /** The assembly. */
@@ -65,13 +73,17 @@ public final class PreparedSystem {
     private final Actions actions = assembly.actions();
     private final Wrenches loads = new Wrenches(assembly.bodyCount());
     private final Wrenches left = new Wrenches(assembly.bodyCount());
-    private final Equations equations = new Equations(assembly, actions);
-    private final BlockSolver solver = new BlockSolver(order, equations);
+    private final double[] moved = new double[centre.length];
+    private final OrderedRows rows = new OrderedRows(order);
+    private final BlockSolver solver = new BlockSolver(rows, assembly.scale().zero());
+    private final FillPlan plan;
     private final double[] b = new double[assembly.rows()];
     private final double[] x = new double[assembly.columns()];
-    private double residual;
 
-    private Storage() {}
+    private Storage() {
+      assembly.evaluate(placements, actions);
+      plan = new FillPlan(assembly, actions, centre, rows);
+    }
 
     /**
      * Solves at a pose under a case.
@@ -85,41 +97,19 @@ public final class PreparedSystem {
         return false;
       }
       assembly.place(placements, pose);
-      assembly.evaluate(placements, actions);
-      System.arraycopy(centreX, 0, loads.centreX, 0, centreX.length);
-      System.arraycopy(centreY, 0, loads.centreY, 0, centreY.length);
-      if (!pose.isDrawn()) {
-        Solved.moveCentres(placements, assembly.memberCount(), loads.centreX, loads.centreY);
-      }
-      equations.fillForces(actions, loads.centreX, loads.centreY);
+      moveCentres(placements, moved);
+      plan.fill(placements, actions, moved);
       assembly.load(placements, loadCase, loads);
-      equations.rightSide(loads, b);
+      loads.rightSide(assembly.memberCount(), moved, b);
       if (!solver.factor()) {
         return false;
       }
       solver.solve(b, x);
-      double scale = loads.scale;
+      boolean finite = true;
       for (double value : x) {
-        scale = Math.max(scale, Math.abs(value));
+        finite &= Math.abs(value) < Double.MAX_VALUE;
       }
-      if (!(scale < Double.MAX_VALUE)) {
-        return false;
-      }
-      moveToMiddle();
-      residual = scale > 0 ? Residual.of(assembly, actions, left, x, scale) : 0;
-      return true;
-    }
-
-    /** Moments of the loads about the device's middle, from those about the moment centres. */
-    private void moveToMiddle() {
-      for (int body = 0; body < b.length && body < left.fx.length; body++) {
-        left.fx[body] = loads.fx[body];
-        left.fy[body] = loads.fy[body];
-        left.moment[body] =
-            loads.moment[body]
-                + loads.centreX[body] * loads.fy[body]
-                - loads.centreY[body] * loads.fx[body];
-      }
+      return finite;
     }
 
     /** Value of an unknown after a solve: N, or N·m divided by the size for couples. */
@@ -127,9 +117,15 @@ public final class PreparedSystem {
       return x[column];
     }
 
-    /** Residual of the last solve, relative to the largest force. */
+    /** Residual of the last solve, relative to the largest force; found when asked for. */
     public double residual() {
-      return residual;
+      double forceScale = loads.scale;
+      for (double value : x) {
+        forceScale = Math.max(forceScale, Math.abs(value));
+      }
+      assembly.evaluate(placements, actions);
+      left.copy(loads);
+      return Residual.of(actions, x, left, assembly.memberCount(), forceScale);
     }
   }
 }

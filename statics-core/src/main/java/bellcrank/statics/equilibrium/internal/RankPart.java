@@ -27,13 +27,23 @@ final class RankPart {
   private final double[] singular;
   private final int[] sorted;
 
-  RankPart(Equations e, int[] rows, int[] columns, double zero) {
+  /** Storage for making parts one after another. */
+  static int[] scratch(Equations e) {
+    int[] place = new int[e.rows];
+    java.util.Arrays.fill(place, -1);
+    return place;
+  }
+
+  /**
+   * A part.
+   *
+   * @param place from {@link #scratch}, left as it was
+   */
+  RankPart(Equations e, int[] rows, int[] columns, double zero, int[] place) {
     this.rows = rows;
     this.columns = columns;
     int m = rows.length;
     int n = columns.length;
-    int[] place = new int[e.rows];
-    java.util.Arrays.fill(place, -1);
     for (int i = 0; i < m; i++) {
       place[rows[i]] = i;
     }
@@ -45,6 +55,9 @@ final class RankPart {
           a.set(i, j, e.value[k]);
         }
       }
+    }
+    for (int row : rows) {
+      place[row] = -1;
     }
     SingularValueDecomposition_F64<DMatrixRMaj> svd =
         DecompositionFactory_DDRM.svd(a.numRows, a.numCols, true, true, false);

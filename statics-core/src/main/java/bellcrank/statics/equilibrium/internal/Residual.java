@@ -1,7 +1,5 @@
 package bellcrank.statics.equilibrium.internal;
 
-import bellcrank.statics.device.LoadCase;
-
 /**
  * Puts the forces back on each body and adds them up about the device's middle. It uses neither the
  * equations nor their moment centres, so that a slip in these cannot hide.
@@ -10,42 +8,20 @@ final class Residual {
 
   private Residual() {}
 
-  static double of(
-      Assembly assembly,
-      Actions a,
-      Placements placements,
-      LoadCase loadCase,
-      double[] x,
-      double scale) {
+  /**
+   * Largest force, or moment over the size, that is left on a body.
+   *
+   * @param actions what a unit of each unknown does
+   * @param x the unknowns
+   * @param loads the given loads about the middle; overwritten by what is left
+   * @param members number of members
+   * @param scale the largest force; the result is relative to it
+   */
+  static double of(Actions actions, double[] x, Wrenches loads, int members, double scale) {
     if (!(scale > 0)) {
       return 0;
     }
-    Wrenches left = new Wrenches(assembly.bodyCount());
-    assembly.load(placements, loadCase, left);
-    return of(assembly, a, left, x, scale);
-  }
-
-  /** The same with the loads, about the middle, in {@code left} already. */
-  static double of(Assembly assembly, Actions a, Wrenches left, double[] x, double scale) {
-    for (int action = 0; action < a.column.length; action++) {
-      int body = a.body[action];
-      if (body >= 0) {
-        double size = x[a.column[action]];
-        double fx = a.fx[action] * size;
-        double fy = a.fy[action] * size;
-        left.fx[body] += fx;
-        left.fy[body] += fy;
-        left.moment[body] += a.x[action] * fy - a.y[action] * fx + a.couple[action] * size;
-      }
-    }
-    double largest = 0;
-    for (int body = 0; body < left.fx.length; body++) {
-      largest = Math.max(largest, Math.abs(left.fx[body]));
-      largest = Math.max(largest, Math.abs(left.fy[body]));
-      if (body < assembly.memberCount()) {
-        largest = Math.max(largest, Math.abs(left.moment[body]));
-      }
-    }
-    return largest / scale;
+    loads.add(actions, x);
+    return loads.largest(members) / scale;
   }
 }

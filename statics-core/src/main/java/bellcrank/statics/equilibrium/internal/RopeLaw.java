@@ -33,39 +33,26 @@ final class RopeLaw extends ForceLaw {
    * @param multiple for each straight part its tension for one unit of that unknown
    */
   RopeLaw(String owner, Stops stops, int[] columnOfPart, double[] multiple) {
-    super(owner);
+    super(owner, columnOfPart[columnOfPart.length - 1] + 1, 2 * columnOfPart.length);
     this.stops = stops;
     this.columnOfPart = columnOfPart;
     this.multiple = multiple;
   }
 
   @Override
-  int columns() {
-    return columnOfPart[columnOfPart.length - 1] + 1;
-  }
-
-  @Override
-  int actions() {
-    return 2 * columnOfPart.length;
-  }
-
-  @Override
-  int bodyOf(int action) {
-    return stops.body[action / 2 + action % 2];
-  }
-
-  @Override
-  int columnOf(int action) {
-    return columnOfPart[action / 2];
+  void wire(int[] columnOfAction, int[] bodyOfAction) {
+    for (int part = 0; part < columnOfPart.length; part++) {
+      int action = firstAction + 2 * part;
+      columnOfAction[action] = firstColumn + columnOfPart[part];
+      columnOfAction[action + 1] = firstColumn + columnOfPart[part];
+      bodyOfAction[action] = stops.body[part];
+      bodyOfAction[action + 1] = stops.body[part + 1];
+    }
   }
 
   /** Tension of the last straight part for one unit of the last unknown. */
   double lastMultiple() {
     return multiple[multiple.length - 1];
-  }
-
-  int parts() {
-    return columnOfPart.length;
   }
 
   @Override
@@ -93,8 +80,8 @@ final class RopeLaw extends ForceLaw {
       out.put(a + 1, x2 + r2 * uy, y2 - r2 * ux, -m * ux, -m * uy, 0);
       if (out.lossy()) {
         // a free sheave's turning drops out: it counts +r where the rope leaves, -r where it comes
-        out.putMotion(a, ux, uy, 0);
-        out.putMotion(a + 1, -ux, -uy, 0);
+        out.putMotion(a, ux, uy);
+        out.putMotion(a + 1, -ux, -uy);
       }
     }
   }

@@ -10,18 +10,8 @@ record Scale(double middleX, double middleY, double size, double zero) {
   private static final double ROUNDINGS = 32;
 
   static Scale of(Device device) {
-    double left = Double.POSITIVE_INFINITY;
-    double right = Double.NEGATIVE_INFINITY;
-    double low = Double.POSITIVE_INFINITY;
-    double high = Double.NEGATIVE_INFINITY;
-    for (Point point : device.points().values()) {
-      left = Math.min(left, point.x());
-      right = Math.max(right, point.x());
-      low = Math.min(low, point.y());
-      high = Math.max(high, point.y());
-    }
-    double middleX = left <= right ? (left + right) / 2 : 0;
-    double middleY = left <= right ? (low + high) / 2 : 0;
+    double middleX = device.middle().x();
+    double middleY = device.middle().y();
     double size = device.size();
     // far from the origin the drawn coordinates themselves are coarser
     double far = Math.max(Math.abs(middleX), Math.abs(middleY)) / size;

@@ -4,6 +4,7 @@ import bellcrank.statics.device.Device;
 import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.device.Pose;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A device solved at a pose under a case: numbers of the unknowns and everything needed to read
@@ -17,11 +18,10 @@ public final class Solved {
   final Assembly assembly;
   final Placements placements;
   final Actions actions;
-  final Wrenches loads;
-  final Equations equations;
   final LoadCase loadCase;
   private final LinearSolution solution;
   private final double residual;
+  private final double loadScale;
   private final double forceScale;
 
   private Solved(Device device, LoadCase loadCase, Pose pose) {
@@ -29,27 +29,31 @@ public final class Solved {
     assembly = Assembly.of(device);
     placements = assembly.placements();
     actions = assembly.actions();
+    assembly.place(placements, pose);
     assembly.evaluate(placements, actions);
-    loads = new Wrenches(assembly.bodyCount());
-    MomentCentres.choose(assembly, actions, loads.centreX, loads.centreY);
-    if (!pose.isDrawn()) {
-      assembly.place(placements, pose);
-      assembly.evaluate(placements, actions);
-      moveCentres(placements, assembly.memberCount(), loads.centreX, loads.centreY);
-    }
-    equations = new Equations(assembly, actions);
-    equations.fillForces(actions, loads.centreX, loads.centreY);
+    Wrenches loads = new Wrenches(assembly.bodyCount());
     assembly.load(placements, loadCase, loads);
-    double[] b = new double[equations.rows];
-    equations.rightSide(loads, b);
-    double zero = assembly.scale().zero();
-    solution = LinearAnalysis.solve(equations, b, loads.scale, zero, equations.columns);
-    double scale = loads.scale;
+    Optional<LinearSolution> small =
+        SmallSystem.fits(assembly) ? SmallSystem.solve(assembly, actions, loads) : Optional.empty();
+    solution = small.isPresent() ? small.get() : inOrder(loads);
+    loadScale = loads.scale;
+    double scale = loadScale;
     for (double value : solution.x()) {
       scale = Math.max(scale, Math.abs(value));
     }
     forceScale = scale;
-    residual = Residual.of(assembly, actions, placements, loadCase, solution.x(), scale);
+    residual = Residual.of(actions, solution.x(), loads, assembly.memberCount(), scale);
+  }
+
+  private LinearSolution inOrder(Wrenches loads) {
+    double[] centre = new double[2 * assembly.memberCount()];
+    MomentCentres.choose(assembly, actions, centre);
+    Equations equations = new Equations(assembly, actions);
+    equations.fillForces(actions, centre);
+    double[] b = new double[equations.rows];
+    loads.rightSide(assembly.memberCount(), centre, b);
+    double zero = assembly.scale().zero();
+    return LinearAnalysis.solve(equations, b, loads.scale, zero, equations.columns);
   }
 
   /**
@@ -62,16 +66,6 @@ public final class Solved {
    */
   public static Solved of(Device device, LoadCase loadCase, Pose pose) {
     return new Solved(device, loadCase, pose);
-  }
-
-  /** Takes the material points about which moments are written along with the bodies. */
-  static void moveCentres(Placements at, int members, double[] x, double[] y) {
-    for (int body = 0; body < members; body++) {
-      double qx = x[body];
-      double qy = y[body];
-      x[body] = at.x(body, qx, qy);
-      y[body] = at.y(body, qx, qy);
-    }
   }
 
   /** The assembly. */
@@ -157,6 +151,6 @@ public final class Solved {
 
   /** Sum of the sizes of the loads in N. */
   public double loadScale() {
-    return loads.scale;
+    return loadScale;
   }
 }

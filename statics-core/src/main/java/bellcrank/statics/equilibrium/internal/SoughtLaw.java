@@ -14,7 +14,7 @@ final class SoughtLaw extends ForceLaw {
    * @param directions x and y of each unknown's force in turn; empty for a couple
    */
   SoughtLaw(String owner, int body, double qx, double qy, double[] directions) {
-    super(owner);
+    super(owner, Math.max(1, directions.length / 2), Math.max(1, directions.length / 2));
     this.body = body;
     this.qx = qx;
     this.qy = qy;
@@ -22,28 +22,21 @@ final class SoughtLaw extends ForceLaw {
   }
 
   @Override
-  int columns() {
-    return Math.max(1, directions.length / 2);
-  }
-
-  @Override
-  int actions() {
-    return columns();
-  }
-
-  @Override
-  int bodyOf(int action) {
-    return body;
-  }
-
-  @Override
-  int columnOf(int action) {
-    return action;
+  void wire(int[] columnOfAction, int[] bodyOfAction) {
+    for (int k = 0; k < actions(); k++) {
+      columnOfAction[firstAction + k] = firstColumn + k;
+      bodyOfAction[firstAction + k] = body;
+    }
   }
 
   @Override
   boolean isCouple(int column) {
     return directions.length == 0;
+  }
+
+  @Override
+  boolean isFixed() {
+    return true;
   }
 
   @Override

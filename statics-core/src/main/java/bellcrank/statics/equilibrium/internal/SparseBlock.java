@@ -14,7 +14,7 @@ import org.ejml.sparse.csc.factory.LinearSolverFactory_DSCC;
  */
 final class SparseBlock {
 
-  private final Order order;
+  private final OrderedRows rows;
   private final int from;
   private final int size;
   private final int[] newOf;
@@ -23,26 +23,24 @@ final class SparseBlock {
   private final DMatrixRMaj solution;
   private LinearSolverSparse<DMatrixSparseCSC, DMatrixRMaj> lu;
 
-  SparseBlock(Order order, int from, int size) {
-    this.order = order;
+  SparseBlock(OrderedRows rows, int from, int size) {
+    this.rows = rows;
     this.from = from;
     this.size = size;
-    newOf = new CuthillMcKee(order, from, size).newNumbers();
+    newOf = new CuthillMcKee(rows, from, size).newNumbers();
     gathered = new double[size];
     right = new DMatrixRMaj(size, 1);
     solution = new DMatrixRMaj(size, 1);
     lu = LinearSolverFactory_DSCC.lu(FillReducing.NONE);
   }
 
-  boolean factor(Pattern p, double[] value) {
-    int[] place = CuthillMcKee.places(order, from, size);
+  boolean factor() {
     DMatrixSparseTriplet triplets = new DMatrixSparseTriplet(size, size, 4 * size);
     for (int i = 0; i < size; i++) {
-      int row = order.row[from + i];
-      for (int k = p.rowStart[row]; k < p.rowStart[row + 1]; k++) {
-        int j = place[p.rowColumn[k]];
-        if (j >= 0) {
-          triplets.addItem(newOf[i], newOf[j], value[p.rowEntry[k]]);
+      for (int k = rows.start[from + i]; k < rows.start[from + i + 1]; k++) {
+        int j = rows.order.position[rows.column[k]] - from;
+        if (j >= 0 && j < size) {
+          triplets.addItem(newOf[i], newOf[j], rows.value[k]);
         }
       }
     }
@@ -51,14 +49,14 @@ final class SparseBlock {
     return lu.setA(matrix);
   }
 
-  void solve(Pattern p, double[] value, double[] b, double[] x) {
-    BlockSolver.gather(order, from, size, value, b, x, gathered);
+  void solve(double[] b, double[] x) {
+    BlockSolver.gather(rows, from, size, b, x, gathered);
     for (int i = 0; i < size; i++) {
       right.data[newOf[i]] = gathered[i];
     }
     lu.solve(right, solution);
     for (int i = 0; i < size; i++) {
-      x[order.column[from + i]] = solution.data[newOf[i]];
+      x[rows.order.column[from + i]] = solution.data[newOf[i]];
     }
   }
 }
