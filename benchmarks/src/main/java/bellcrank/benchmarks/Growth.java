@@ -4,6 +4,9 @@ import bellcrank.statics.device.Device;
 import bellcrank.statics.equilibrium.Balance;
 import com.sun.management.ThreadMXBean;
 import java.lang.management.ManagementFactory;
+import java.lang.ref.Reference;
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.IntFunction;
@@ -36,48 +39,57 @@ public final class Growth {
     for (int warm = 0; warm < 20; warm++) {
       solve(family.apply(20_000));
     }
+    int count = SIZES.size();
+    List<Device> devices = new ArrayList<>();
+    double[] build = new double[count];
+    double[] best = new double[count];
+    Arrays.fill(best, Double.POSITIVE_INFINITY);
+    for (int i = 0; i < count; i++) {
+      long start = System.nanoTime();
+      devices.add(family.apply(SIZES.get(i)));
+      build[i] = milliseconds(start);
+    }
+    // sizes in turn, so that a disturbance of the machine does not fall on one of them alone
+    for (int run = 0; run < RUNS; run++) {
+      for (int i = 0; i < count; i++) {
+        long start = System.nanoTime();
+        solve(devices.get(i));
+        best[i] = Math.min(best[i], milliseconds(start));
+      }
+    }
     System.out.println();
     System.out.println(
         "| "
             + name
-            + " | build, ms | solve, ms | µs a member | κ | residual | held, MB | allocated in a solve, MB |");
-    System.out.println("|---|---:|---:|---:|---:|---:|---:|---:|");
-    double[] times = new double[SIZES.size()];
-    for (int i = 0; i < times.length; i++) {
-      times[i] = row(SIZES.get(i), family);
+            + " | build, ms | solve, ms | µs a member | κ | residual | allocated in a solve, MB |");
+    System.out.println("|---|---:|---:|---:|---:|---:|---:|");
+    for (int i = 0; i < count; i++) {
+      row(SIZES.get(i), devices.get(i), build[i], best[i]);
     }
+    System.gc();
     System.out.printf(
-        Locale.ROOT, "%nTime grows as members to the power %.3f.%n", exponent(SIZES, times));
+        Locale.ROOT,
+        "%nAll these devices hold %.0f MB.%n",
+        ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed() / 1e6);
+    System.out.printf(
+        Locale.ROOT, "%nTime grows as members to the power %.3f.%n", exponent(SIZES, best));
+    Reference.reachabilityFence(devices);
   }
 
-  private static double row(int members, IntFunction<Device> family) {
-    System.gc();
-    long start = System.nanoTime();
-    Device device = family.apply(members);
-    double build = milliseconds(start);
-    double best = Double.POSITIVE_INFINITY;
-    for (int run = 0; run < RUNS; run++) {
-      start = System.nanoTime();
-      solve(device);
-      best = Math.min(best, milliseconds(start));
-    }
+  private static void row(int members, Device device, double build, double best) {
     long before = THREADS.getCurrentThreadAllocatedBytes();
     Balance balance = solve(device);
     long allocated = THREADS.getCurrentThreadAllocatedBytes() - before;
-    System.gc();
-    long held = ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed();
     System.out.printf(
         Locale.ROOT,
-        "| %,d | %.1f | %.2f | %.3f | %.1e | %.1e | %.0f | %.0f |%n",
+        "| %,d | %.1f | %.2f | %.3f | %.1e | %.1e | %.0f |%n",
         members,
         build,
         best,
         1e3 * best / members,
         balance.condition(),
         balance.residual(),
-        held / 1e6,
         allocated / 1e6);
-    return best;
   }
 
   private static Balance solve(Device device) {

@@ -9,7 +9,6 @@ import bellcrank.examples.report.ReportJson;
 import bellcrank.examples.report.ReportText;
 import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.ModelException;
-import bellcrank.statics.device.Problem;
 import bellcrank.statics.units.UnitSystem;
 import java.io.PrintWriter;
 import java.util.ArrayList;
@@ -153,12 +152,17 @@ final class Command implements Callable<Integer> {
 
   private List<Ask> parseAsks() {
     List<Ask> parsed = new ArrayList<>();
+    List<String> mistakes = new ArrayList<>();
     for (String text : asks) {
       try {
         parsed.add(Ask.parse(text));
       } catch (ModelException e) {
-        throw misuse("--ask: " + e.getMessage());
+        mistakes.addAll(AskProblems.sentences(e));
       }
+    }
+    if (!mistakes.isEmpty()) {
+      // the first line gets the program's name where it is printed
+      throw misuse(String.join("\nbellcrank: ", mistakes));
     }
     return parsed;
   }
@@ -168,9 +172,7 @@ final class Command implements Callable<Integer> {
     try {
       return Optional.of(FileAnswer.of(name, file, Optional.ofNullable(loadCase), further));
     } catch (ModelException e) {
-      for (Problem problem : e.problems()) {
-        refusals.add(Refusal.of(name, problem.sentence()));
-      }
+      AskProblems.sentences(e).forEach(sentence -> refusals.add(Refusal.of(name, sentence)));
       return Optional.empty();
     }
   }

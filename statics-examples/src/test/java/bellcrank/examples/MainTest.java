@@ -161,7 +161,7 @@ final class MainTest {
     assertThat(example.strip().lines()).hasSize(8);
     CommandRun run = CommandRun.of(write("press.yaml", example));
     assertThat(run.status()).isZero();
-    assertThat(run.out()).contains("  ram: 1408 N up on lever at ram\n");
+    assertThat(run.out()).contains("  ram: 1408 N up on \"lever\" at \"ram\"\n");
   }
 
   @Test

@@ -91,7 +91,22 @@ final class MistakesTest {
     CommandRun run = CommandRun.of("--ask", "hinge.x on", lever);
     assertThat(run.status()).isEqualTo(2);
     assertThat(run.out()).isEmpty();
-    assertThat(run.err()).startsWith("bellcrank: --ask: ask: ").endsWith("\n" + HINT);
+    assertThat(run.err())
+        .startsWith("bellcrank: --ask \"hinge.x on\": found \"on\"; wanted: ")
+        .endsWith("\n" + HINT);
+    assertThat(CommandRun.of("--ask", " ", lever).err())
+        .startsWith(
+            "bellcrank: --ask \" \": found nothing; wanted: an ask such as heel.x on lever");
+  }
+
+  @Test
+  void everyTextThatIsNoAskIsTold() {
+    assertThat(CommandRun.of("--ask", "hinge.q", "--ask", "x.", lever).err().lines())
+        .satisfiesExactly(
+            one ->
+                assertThat(one).startsWith("bellcrank: --ask \"hinge.q\": found \"q\"; wanted: "),
+            one -> assertThat(one).startsWith("bellcrank: --ask \"x.\": found nothing; wanted: "),
+            one -> assertThat(one + "\n").isEqualTo(HINT));
   }
 
   @Test
@@ -99,14 +114,21 @@ final class MistakesTest {
     CommandRun run = CommandRun.of("--ask", "hinje.x", lever);
     assertThat(run.status()).isEqualTo(2);
     assertThat(run.out()).isEmpty();
-    assertThat(run.err()).startsWith(lever + ": ask: hinje ").contains("hinge");
+    assertThat(run.err())
+        .startsWith(lever + ": --ask \"hinje.x\": found \"hinje\"; wanted: ")
+        .contains("hinge");
+    assertThat(CommandRun.of("--ask", "hinje.x in strom", lever).err().lines())
+        .hasSize(2)
+        .allMatch(line -> line.startsWith(lever + ": --ask \"hinje.x in strom\": found "));
   }
 
   @Test
   void anAskInAnotherCaseThanTheOneShown() {
     assertRefused(
         CommandRun.of("--case", "calm", "--ask", "hinge.x in storm", lever),
-        lever + ": hinge.x in storm: case is storm; wanted: the case that is shown, or none");
+        lever
+            + ": --ask \"hinge.x in storm\": found \"storm\"; wanted: the case that is shown, or"
+            + " none");
   }
 
   @Test

@@ -116,12 +116,13 @@ final class AskCheck {
       return;
     }
     endings.noOn();
-    endings.about(false, false);
     endings.each(member.count());
     Optional<Stretch> place = ask.stretch().flatMap(AskCheck::place);
     if (place.isPresent()) {
+      endings.about(false, false);
       bar(member, place.get());
     } else {
+      // a moment about a point is one of a connection or load; the place tells what is meant here
       endings.problem(ask.measure().word(), "a place on a bar of the member: at LENGTH of A–B");
     }
   }

@@ -18,7 +18,7 @@ public record Problem(String part, String field, String value, String wanted) {
   public String sentence() {
     // in an ask the field is the piece of its text that is wrong
     String found =
-        part.equals("ask")
+        part.equals("ask") && value.contains(field)
             ? "ask " + value + ": found \"" + field + "\""
             : part + ": " + field + " is " + value;
     return found + "; wanted: " + wanted;

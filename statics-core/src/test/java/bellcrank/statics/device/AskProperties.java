@@ -89,7 +89,7 @@ class AskProperties {
   private Arbitrary<Stretch> stretches() {
     Arbitrary<OptionalDouble> distances =
         Arbitraries.doubles()
-            .between(0, Double.MAX_VALUE)
+            .between(0, Check.LARGEST)
             .ofScale(20)
             .optional()
             .map(found -> found.map(OptionalDouble::of).orElse(OptionalDouble.empty()));

@@ -267,10 +267,11 @@ class AskTest {
   @Test
   void refusalsReadAsSentences() {
     assertThatThrownBy(() -> Ask.parse("stay.tensoin"))
-        .hasMessage("ask: tensoin is stay.tensoin; wanted: a measure; the nearest is \"tension\"");
+        .hasMessage(
+            "ask stay.tensoin: found \"tensoin\"; wanted: a measure; the nearest is \"tension\"");
     assertThatThrownBy(() -> Ask.parse("m.x along A–B–C"))
         .hasMessage(
-            "ask: B–C is m.x along A–B–C; wanted: one en dash or to; a point's name with either in"
+            "ask m.x along A–B–C: found \"B–C\"; wanted: one en dash or to; a point's name with either in"
                 + " it in double quotes");
   }
 
@@ -386,6 +387,7 @@ class AskTest {
         "rail.normal",
         "prop.compression",
         "stay.tension each",
+        "heel.x each",
         "jack.raising",
         "hoist.end tension",
         "hoist.moment on boom about heel",
@@ -458,7 +460,7 @@ class AskTest {
           heal.moment at 1 m of heel–tip | heal | the name of a member: boom, drum, jib
           hand.x along heel–tip | along heel–tip | no line: only the distance of a resultant or centre is along one
           resultant.x at 1 m of heel–tip | at 1 m of heel–tip | no place: only normal, shear and moment of a member have one
-          heel.x each | each | a part with a count above 1
+          splice.x each | each | a part with a count above 1
           hand each | each | a part with a count above 1
           resultant.x each | each | a part with a count above 1
           jib.shear at 1 m of head–tip each | each | a part with a count above 1
@@ -499,10 +501,10 @@ class AskTest {
     assertThatThrownBy(() -> Ask.parse("heel.x on jib about tip each in gsut").check(yard()))
         .hasMessage(
             """
-            ask: jib is heel.x on jib about tip each in gsut; wanted: a body that heel joins: boom, ground
-            ask: about tip is heel.x on jib about tip each in gsut; wanted: no point: this x is about none
-            ask: each is heel.x on jib about tip each in gsut; wanted: a part with a count above 1
-            ask: gsut is heel.x on jib about tip each in gsut; wanted: the name of a case; the nearest is "gust\"""");
+            ask heel.x on jib about tip each in gsut: found "jib"; wanted: a body that heel joins: boom, ground
+            ask heel.x on jib about tip each in gsut: found "about tip"; wanted: no point: this x is about none
+            ask heel.x on jib about tip each in gsut: found "each"; wanted: a part with a count above 1
+            ask heel.x on jib about tip each in gsut: found "gsut"; wanted: the name of a case; the nearest is "gust\"""");
   }
 
   @Test

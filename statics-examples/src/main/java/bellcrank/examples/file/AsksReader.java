@@ -21,11 +21,16 @@ final class AsksReader {
 
   private final Reading reading;
   private final Optional<Device> device;
+  private final List<String> cases;
 
-  /** The device is empty if it could not be built; names in asks are then checked by half. */
-  AsksReader(Reading reading, Optional<Device> device) {
+  /**
+   * The device is empty if it could not be built; names in asks are then checked by half. The cases
+   * are empty if they are not known.
+   */
+  AsksReader(Reading reading, Optional<Device> device, List<String> cases) {
     this.reading = reading;
     this.device = device;
+    this.cases = cases;
   }
 
   List<Ask> asks(Spot spot) {
@@ -140,6 +145,12 @@ final class AsksReader {
         ask.check(device.get());
       }
       return true;
+    }
+    Optional<String> stated = ask.loadCase();
+    if (stated.isPresent() && !cases.isEmpty() && !cases.contains(stated.get())) {
+      spot.report(
+          Excerpt.quoted(stated.get()) + " in " + Excerpt.quoted(ask.text()),
+          reading.problems().name("case", stated.get(), cases));
     }
     if (ask.subject() instanceof Subject.Part part
         && !reading.parts().isDeclared(part.name())

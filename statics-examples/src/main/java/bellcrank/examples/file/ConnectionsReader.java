@@ -33,6 +33,9 @@ final class ConnectionsReader {
           "raising", Reeving.Hauling.RAISING,
           "lowering", Reeving.Hauling.LOWERING);
 
+  /** Stand in for stops that could not be read. */
+  private static final List<Stop> SOUND_STOPS = List.of(Stop.end("a", "A"), Stop.end("b", "B"));
+
   private final Reading reading;
 
   ConnectionsReader(Reading reading) {
@@ -131,6 +134,8 @@ final class ConnectionsReader {
     List<Stop> stops = new StopsReader(reading).stops(draft, "reeving");
     double efficiency = draft.amount("efficiency", Dimension.NUMBER, 1);
     Reeving.Hauling hauling = draft.choice("hauling", HAULING, Reeving.Hauling.IDEAL);
+    draft.alsoCheck(
+        "efficiency", () -> new Reeving(draft.part(), SOUND_STOPS, efficiency, hauling));
     return draft.made(() -> new Reeving(draft.part(), stops, efficiency, hauling));
   }
 

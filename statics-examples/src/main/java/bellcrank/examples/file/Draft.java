@@ -175,13 +175,20 @@ final class Draft {
 
   /** One of some words, which must be there. */
   <E> E choiceNeeded(String key, Map<String, E> words, E placeholder) {
-    return spot(key, "one of " + Problems.listed(words.keySet()))
+    return spot(key, oneOf(words))
         .map(spot -> orFail(word(spot, words), placeholder))
         .orElse(placeholder);
   }
 
+  /** The words with an or, always in the same order. */
+  private static String oneOf(Map<String, ?> words) {
+    List<String> sorted = words.keySet().stream().sorted().toList();
+    int last = sorted.size() - 1;
+    return String.join(", ", sorted.subList(0, last)) + " or " + sorted.get(last);
+  }
+
   private static <E> Optional<E> word(Spot spot, Map<String, E> words) {
-    String wanted = "one of " + Problems.listed(words.keySet());
+    String wanted = oneOf(words);
     Optional<String> text = spot.text(wanted);
     if (text.isEmpty()) {
       return Optional.empty();
@@ -220,6 +227,22 @@ final class Draft {
     } catch (ModelException e) {
       e.problems().forEach(this::report);
       return Optional.empty();
+    }
+  }
+
+  /**
+   * Reports what is wrong with one field of a part that cannot be made for another reason.
+   *
+   * @param maker makes the part with something sound in place of what could not be read
+   */
+  void alsoCheck(String field, Runnable maker) {
+    if (sound) {
+      return;
+    }
+    try {
+      maker.run();
+    } catch (ModelException e) {
+      e.problems().stream().filter(one -> one.field().equals(field)).forEach(this::report);
     }
   }
 

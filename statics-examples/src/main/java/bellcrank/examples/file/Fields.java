@@ -8,12 +8,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** The keys of one mapping with their values. */
 final class Fields {
 
   /** The way to the outermost mapping. */
   static final String TOP = "file";
+
+  private static final Pattern NUMBER = Pattern.compile("[0-9]");
+
+  /** What helps against a comma inside a number, which ends the value there. */
+  private static final String DECIMALS =
+      "a known key; if this belongs to a number, a point as decimal sign and nothing between"
+          + " thousands, as in 1220.5";
 
   private final Spot whole;
   private final Map<String, Spot> values = new LinkedHashMap<>();
@@ -87,6 +95,10 @@ final class Fields {
             Optional<String> near =
                 similar.contains(key) ? Optional.empty() : whole.problems().near(key, similar);
             near.ifPresent(meant::add);
+            if (NUMBER.matcher(key).lookingAt()) {
+              spot.report("the key " + Excerpt.quoted(key), DECIMALS);
+              return;
+            }
             spot.report(
                 "the key " + Excerpt.quoted(key),
                 near.map(one -> "a known key; the nearest is " + Excerpt.quoted(one))

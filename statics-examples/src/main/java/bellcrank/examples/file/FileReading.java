@@ -3,6 +3,7 @@ package bellcrank.examples.file;
 import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.DeviceBuilder;
+import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.device.ModelException;
 import bellcrank.statics.device.Problem;
 import bellcrank.statics.geometry.Vector;
@@ -37,7 +38,7 @@ final class FileReading {
     Reading reading = begun(fields, units);
     parts(fields, reading);
     Optional<Device> device = built(fields, reading);
-    AsksReader asksReader = new AsksReader(reading, device);
+    AsksReader asksReader = new AsksReader(reading, device, cases(fields));
     List<Ask> asks = fields.find("ask").map(asksReader::asks).orElse(List.of());
     List<Expectation> expectations =
         fields.find("expect").map(asksReader::expectations).orElse(List.of());
@@ -135,6 +136,18 @@ final class FileReading {
     CasesReader cases = new CasesReader(reading);
     each(fields, "cases", cases::read);
     fields.find("advantage").ifPresent(cases::advantage);
+  }
+
+  /** Names of the cases as far as they are known; empty if they are not. */
+  private static List<String> cases(Fields fields) {
+    if (!fields.has("cases") && fields.isWhole("cases")) {
+      return List.of(LoadCase.ALL_LOADS.name());
+    }
+    return fields
+        .find("cases")
+        .filter(Spot::isFields)
+        .map(spot -> named(fields, "cases").stream().map(Named::text).toList())
+        .orElse(List.of());
   }
 
   /** Whether a section that may be a list or a mapping is neither, or stands under another name. */

@@ -138,9 +138,6 @@ final class MembersReader {
     Fields fields = stated.orElse(new Fields(spot, List.of()));
     fields.only(FileKeys.MEMBER_WEIGHT);
     Draft draft = new Draft(reading, name, spot, fields);
-    if (!free || !memberRead) {
-      draft.fail();
-    }
     Optional<Spot> value =
         stated.isPresent()
             ? fields.need("value", "a force such as 60 N or a mass such as 12 kg")
@@ -149,6 +146,7 @@ final class MembersReader {
     Optional<String> at = fields.find("at").map(place -> draft.place(place, "at"));
     draft
         .made(() -> new Weight(name, member, at, mass))
+        .filter(weight -> free && memberRead)
         .ifPresent(
             weight -> {
               reading.index().add(PartIndex.Section.PART, name, spot, Optional.of(fields));

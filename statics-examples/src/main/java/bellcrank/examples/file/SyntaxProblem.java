@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JacksonException;
 import com.fasterxml.jackson.core.JsonLocation;
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 import org.yaml.snakeyaml.error.MarkedYAMLException;
 
 /** Words what is wrong with the YAML of a file in the way of all other problems. */
@@ -12,19 +13,28 @@ final class SyntaxProblem {
   /** Part of the parser's complaint, what it means, and what helps. */
   private record Wording(String sign, String found, String wanted) {}
 
+  private static final Wording COLON =
+      new Wording(
+          "mapping values are not allowed here",
+          "a colon in an unexpected place",
+          "each key on a line of its own, and quotes round a text that holds \": \"");
+
+  private static final Wording TOO_DEEP =
+      new Wording(
+          "", "a key further in than the line above it", "the indentation of the keys beside it");
+
+  private static final Wording TAB = new Wording("", "a tab", "blanks, not tabs, for indentation");
+
   private static final List<Wording> WORDINGS =
       List.of(
           new Wording("field name", "a list, mapping or alias as a key", "a name as a key"),
           new Wording(
-              "'\\t'", "a tab", "blanks: a tab can neither indent a line nor begin a value"),
+              "\\t(TAB)", "a tab", "a blank in its place: a tab can stand inside quotes only"),
           new Wording(
               "that cannot start any token",
               "a sign that cannot begin a value",
-              "a value; a text that begins with @, `, % or a tab is put in quotes"),
-          new Wording(
-              "mapping values are not allowed here",
-              "a colon in an unexpected place",
-              "each key on a line of its own, and quotes round a text that holds \": \""),
+              "a value; a text that begins with @, ` or % is put in quotes"),
+          COLON,
           new Wording(
               "could not find expected ':'",
               "a line that is no key",
@@ -57,7 +67,7 @@ final class SyntaxProblem {
 
   private SyntaxProblem() {}
 
-  static void report(IOException thrown, Problems problems) {
+  static void report(IOException thrown, String text, Problems problems) {
     Mark place = Mark.START;
     String complaint = String.valueOf(thrown.getMessage());
     if (thrown instanceof JacksonException parsing) {
@@ -74,7 +84,12 @@ final class SyntaxProblem {
       }
       complaint = yaml.getProblem() + " " + yaml.getContext();
     }
-    Wording wording = wording(complaint);
+    Optional<Mark> tab = IndentedLine.tab(text, place);
+    Wording wording = tab.isPresent() ? TAB : wording(complaint);
+    if (wording.equals(COLON) && IndentedLine.beginsWithKey(text, place)) {
+      wording = TOO_DEEP;
+    }
+    place = tab.orElse(place);
     problems.addUnlessReported(place, Fields.TOP, wording.found(), wording.wanted());
   }
 

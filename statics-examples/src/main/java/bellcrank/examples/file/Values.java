@@ -8,6 +8,7 @@ import bellcrank.statics.units.Unit;
 import bellcrank.statics.units.UnitSystem;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * Reads numbers with units.
@@ -16,6 +17,11 @@ import java.util.Optional;
  * @param gravity size of gravity in m/s², for masses that are stated by their weight
  */
 record Values(UnitSystem units, double gravity) {
+
+  private static final String PUNCTUATION =
+      ": two numbers, a point as decimal sign, one comma between them";
+
+  private static final Pattern WHOLE = Pattern.compile("-?[0-9]+");
 
   private static final String MASS_OR_FORCE = "a force such as 60 N or a mass such as 12 kg";
 
@@ -82,13 +88,21 @@ record Values(UnitSystem units, double gravity) {
       return Optional.empty();
     }
     if (items.get().size() != 2) {
-      return spot.refuse(wanted);
+      return spot.refuse(isMispunctuated(items.get()) ? wanted + PUNCTUATION : wanted);
     }
     Optional<Double> first = amount(items.get().get(0), dimension);
     Optional<Double> second = amount(items.get().get(1), dimension);
     return first.isPresent() && second.isPresent()
         ? Optional.of(List.of(first.get(), second.get()))
         : Optional.empty();
+  }
+
+  /** Whether items look like two numbers with decimal commas, or with no comma between them. */
+  private static boolean isMispunctuated(List<Spot> items) {
+    List<String> texts = items.stream().flatMap(item -> item.textIfAny().stream()).toList();
+    boolean split = texts.size() > 2 && texts.size() < 5 && texts.size() == items.size();
+    boolean joined = items.size() == 1 && texts.stream().anyMatch(text -> text.contains(" "));
+    return joined || (split && texts.stream().allMatch(WHOLE.asMatchPredicate()));
   }
 
   /** Coordinates {@code [x, y]}. */

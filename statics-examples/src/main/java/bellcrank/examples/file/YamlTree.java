@@ -5,7 +5,9 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import java.io.IOException;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -28,6 +30,7 @@ final class YamlTree {
   private final JsonParser parser;
   private final int[] characters;
   private final Problems problems;
+  private final Deque<String> way = new ArrayDeque<>();
   private int nodes;
 
   private YamlTree(JsonParser parser, int[] characters, Problems problems) {
@@ -43,7 +46,7 @@ final class YamlTree {
     } catch (GivenUp e) {
       return Optional.empty();
     } catch (IOException e) {
-      SyntaxProblem.report(e, problems);
+      SyntaxProblem.report(e, text, problems);
       return Optional.empty();
     } catch (RuntimeException e) {
       // the parser's own slips on hostile texts are the text's fault as far as a user can tell
@@ -99,6 +102,7 @@ final class YamlTree {
       Mark keyMark = mark();
       String key = parser.currentName();
       plain(keyMark);
+      way.addLast(Excerpt.cut(key));
       Node value = node(next(), depth + 1);
       Mark first = seen.putIfAbsent(key, keyMark);
       if (first == null) {
@@ -106,10 +110,11 @@ final class YamlTree {
       } else {
         problems.add(
             keyMark,
-            Fields.TOP,
+            String.join(Spot.STEP, way),
             "the key " + Excerpt.quoted(key) + " again",
             "each key once; it stands in line " + first.line() + " already");
       }
+      way.removeLast();
     }
     return new Node.Keys(mark, List.copyOf(entries));
   }

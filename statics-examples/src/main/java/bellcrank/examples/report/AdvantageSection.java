@@ -15,12 +15,23 @@ final class AdvantageSection {
         .device()
         .advantage()
         .ifPresent(
-            pair -> balance.advantage().ifPresent(found -> write(page, pair, found, amounts)));
+            pair ->
+                balance
+                    .advantage()
+                    .ifPresent(
+                        found -> {
+                          write(page, pair, found, amounts);
+                          NegativeAdvantage.words(balance, pair, found).ifPresent(page::item);
+                        }));
   }
 
   private static void write(
       Page page, EffortAndResistance pair, Advantage advantage, Amounts amounts) {
-    page.heading("Mechanical advantage, " + pair.resistance() + " over " + pair.effort());
+    page.heading(
+        "Mechanical advantage, "
+            + Listing.quoted(pair.resistance())
+            + " over "
+            + Listing.quoted(pair.effort()));
     if (advantage instanceof Advantage.Ratio ratio) {
       page.item(
           "ideal "
@@ -33,6 +44,12 @@ final class AdvantageSection {
     } else if (advantage instanceof Advantage.IdealOnly only) {
       page.item("ideal " + number(only.ideal(), amounts) + " (ratio of the velocities)");
       page.item("no actual one: " + only.why());
+    } else if (advantage instanceof Advantage.ActualOnly only) {
+      page.item(
+          "actual "
+              + number(only.actual(), amounts)
+              + " (ratio of the forces, with weights and losses in it)");
+      page.item("no ideal one: " + only.why());
     } else {
       page.item("none: " + ((Advantage.NotDefined) advantage).why());
     }

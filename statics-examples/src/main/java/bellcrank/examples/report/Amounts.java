@@ -1,7 +1,9 @@
 package bellcrank.examples.report;
 
+import bellcrank.statics.device.Device;
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.equilibrium.Balance;
+import bellcrank.statics.equilibrium.Freedom;
 import bellcrank.statics.equilibrium.Reaction;
 import bellcrank.statics.units.Dimension;
 import bellcrank.statics.units.Quantity;
@@ -19,10 +21,12 @@ final class Amounts {
 
   private final UnitSystem units;
   private final LoadScale scale;
+  private final Device device;
 
-  private Amounts(UnitSystem units, LoadScale scale) {
+  private Amounts(UnitSystem units, LoadScale scale, Device device) {
     this.units = units;
     this.scale = scale;
+    this.device = device;
   }
 
   /** For the answers of a balance. */
@@ -33,7 +37,7 @@ final class Amounts {
         largest = Math.max(largest, value.si());
       }
     }
-    return new Amounts(units, LoadScale.of(balance).withForce(largest));
+    return new Amounts(units, LoadScale.of(balance).withForce(largest), balance.device());
   }
 
   /** Value and unit with the usual digits. */
@@ -43,17 +47,27 @@ final class Amounts {
 
   /** Value and unit, which stay in one line. */
   String text(double si, Dimension dimension, int digits) {
-    return plain(si, dimension, digits).replace(' ', Wrapping.UNBROKEN);
+    return text(si, units.unit(dimension), digits);
   }
 
-  private String plain(double si, Dimension dimension, int digits) {
-    double shown = isZero(si, dimension) ? 0 : si;
-    return new Quantity(shown, dimension).format(units.unit(dimension), digits);
+  /** Value in a stated unit, which stay in one line. */
+  String text(double si, Unit unit, int digits) {
+    return plain(si, unit, digits).replace(' ', Wrapping.UNBROKEN);
+  }
+
+  private String plain(double si, Unit unit, int digits) {
+    double shown = isZero(si, unit.dimension()) ? 0 : si;
+    return new Quantity(shown, unit.dimension()).format(unit, digits);
+  }
+
+  /** A motion in words. */
+  String motion(Freedom freedom) {
+    return freedom.words(device, units);
   }
 
   /** The value without its unit, for a table whose head names it. */
   String number(double si, Dimension dimension) {
-    String text = plain(si, dimension, DIGITS);
+    String text = plain(si, units.unit(dimension), DIGITS);
     int blank = text.indexOf(' ');
     return blank < 0 ? text : text.substring(0, blank);
   }

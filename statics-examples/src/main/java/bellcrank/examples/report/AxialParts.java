@@ -36,7 +36,7 @@ final class AxialParts {
   /** Such connections in the order of the device. */
   static List<Part> of(Device device) {
     return device.connections().stream()
-        .map(one -> new Part(one, device.counts().getOrDefault(one.name(), 1)))
+        .map(one -> new Part(one, device.sharing(one, one.bodies().get(0))))
         .filter(part -> part.isRope() || isStraight(part.connection().kind()))
         .toList();
   }

@@ -12,12 +12,16 @@ import java.util.List;
 /** The table of what pulls and pushes along its own line: struts, lines, screws and ropes. */
 final class AxialSection {
 
+  private static final String HEADING = "Struts, lines and ropes";
+
   private final Balance balance;
   private final Amounts amounts;
+  private final BrokenMark mark;
 
   private AxialSection(Balance balance, Amounts amounts) {
     this.balance = balance;
     this.amounts = amounts;
+    mark = BrokenMark.of(balance);
   }
 
   static void write(Page page, Balance balance, Amounts amounts) {
@@ -25,13 +29,28 @@ final class AxialSection {
   }
 
   private void write(Page page) {
+    List<AxialParts.Part> parts = AxialParts.of(balance.device());
+    if (parts.isEmpty()) {
+      return;
+    }
+    page.heading(HEADING);
+    if (answer(parts.get(0).connection(), Measure.TENSION) instanceof Answer.Unanswered none
+        && none.reason() == Answer.Reason.NOT_DECIDED) {
+      page.item("no answer: " + none.explanation());
+      return;
+    }
+    page.table(table(parts));
+    mark.note(page, parts.stream().anyMatch(part -> mark.isBroken(part.connection().name())));
+  }
+
+  private Table table(List<AxialParts.Part> parts) {
     Table table =
         new Table()
             .column("part", Table.Kind.WORDS)
             .column("kind", Table.Kind.WORDS)
             .column(amounts.head("force", Dimension.FORCE), Table.Kind.NUMBERS)
             .column("what it does", Table.Kind.WORDS);
-    for (AxialParts.Part part : AxialParts.of(balance.device())) {
+    for (AxialParts.Part part : parts) {
       Connection connection = part.connection();
       row(table, part, connection.name(), Measure.TENSION, "");
       if (part.isRope() && differs(connection)) {
@@ -42,10 +61,7 @@ final class AxialSection {
         turning(table, connection, Measure.LOWERING, "turns it with the load");
       }
     }
-    if (!table.isEmpty()) {
-      page.heading("Struts, lines and ropes");
-      page.table(table);
-    }
+    return table;
   }
 
   private Answer answer(Connection connection, Measure measure) {
@@ -67,8 +83,14 @@ final class AxialSection {
       return;
     }
     double size = Math.abs(value.si());
-    String does = does(value.si()) + where;
-    table.row(List.of(name, kind, amounts.number(size, Dimension.FORCE), does));
+    boolean push = value.si() < 0 && mark.isBroken(connection.name());
+    String does = (push ? "would have to push" : does(value.si())) + where;
+    table.row(
+        List.of(
+            name.isEmpty() ? "" : mark.name(name),
+            kind,
+            amounts.number(size, Dimension.FORCE),
+            does));
     if (part.count() > 1) {
       String share = amounts.number(size / part.count(), Dimension.FORCE);
       table.row(List.of("", "", share, "each of " + part.count()));

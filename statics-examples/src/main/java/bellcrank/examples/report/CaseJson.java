@@ -11,6 +11,7 @@ import bellcrank.statics.equilibrium.Freedom;
 import bellcrank.statics.equilibrium.Mobility;
 import bellcrank.statics.equilibrium.NearCritical;
 import bellcrank.statics.equilibrium.Outcome;
+import bellcrank.statics.units.UnitSystem;
 import java.util.List;
 
 /** The answers for one case as JSON. */
@@ -67,7 +68,7 @@ final class CaseJson {
         "outcome",
         () -> {
           page.text("kind", balance.outcome().words());
-          page.text("words", OutcomeWords.of(balance));
+          page.text("words", OutcomeWords.of(balance, UnitSystem.SI));
           if (balance.outcome() instanceof Outcome.NoBalance none) {
             page.object("driven", () -> fields(none.driven()));
           } else {

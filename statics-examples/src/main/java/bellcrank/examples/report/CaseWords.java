@@ -28,7 +28,8 @@ final class CaseWords {
     return factors.isEmpty() ? words : words + ": " + String.join(", ", factors);
   }
 
-  private static String number(double factor) {
+  /** A stated number as one would write it. */
+  static String number(double factor) {
     return factor == Math.rint(factor) && Math.abs(factor) < 1e6
         ? String.format(Locale.ROOT, "%.0f", factor)
         : Double.toString(factor);

@@ -3,7 +3,7 @@ package bellcrank.examples.report;
 import bellcrank.examples.file.Expectation;
 import bellcrank.examples.file.Expected;
 import bellcrank.statics.device.Ask;
-import bellcrank.statics.units.Quantity;
+import bellcrank.statics.equilibrium.Answer;
 import java.util.List;
 
 /** What the file expects, beside what was found. */
@@ -35,18 +35,30 @@ final class ExpectationsSection {
         + " = "
         + expected(expectation, amounts)
         + ", found "
-        + AnswerWords.of(ask, checked.found(), amounts, digits);
+        + found(checked, amounts, digits);
   }
 
   private static String expected(Expectation expectation, Amounts amounts) {
     if (expectation.value() instanceof Expected.Words words) {
       return words.text();
     }
-    Quantity quantity = ((Expected.Amount) expectation.value()).quantity();
+    Expected.Amount amount = (Expected.Amount) expectation.value();
     int digits = expectation.digits();
-    return amounts.text(quantity.si(), quantity.dimension(), digits)
+    return amounts.text(amount.quantity().si(), amount.unit(), digits)
         + " to "
         + Listing.count(digits, "digit");
+  }
+
+  /** What was found, in the unit of what is expected, so that the two can be compared. */
+  private static String found(Checked checked, Amounts amounts, int digits) {
+    Ask ask = checked.expectation().ask();
+    if (checked.expectation().value() instanceof Expected.Amount amount
+        && !amount.unit().symbol().isEmpty()
+        && checked.found() instanceof Answer.Value value
+        && value.dimension() == amount.unit().dimension()) {
+      return amounts.text(value.si(), amount.unit(), digits);
+    }
+    return AnswerWords.of(ask, checked.found(), amounts, digits);
   }
 
   private static String sources(Checked checked) {

@@ -49,7 +49,7 @@ public record FileAnswer(String name, DeviceFile file, List<CaseAnswer> cases) {
       ask.check(file.device());
       if (cases.stream().noneMatch(one -> belongs(ask, one))) {
         throw new ModelException(
-            ask.text(), "case", ask.loadCase().orElse(""), "the case that is shown, or none");
+            "ask", ask.loadCase().orElse(""), ask.text(), "the case that is shown, or none");
       }
     }
     List<Ask> asks = new ArrayList<>(file.asks());

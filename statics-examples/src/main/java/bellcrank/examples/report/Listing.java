@@ -15,6 +15,16 @@ final class Listing {
         : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
   }
 
+  /** A name as it stands in a running sentence, where it could be taken for a word. */
+  static String quoted(String name) {
+    return '"' + name + '"';
+  }
+
+  /** {@code "a", "b" and "c"}. */
+  static String ofNames(List<String> names) {
+    return of(names.stream().map(Listing::quoted).toList());
+  }
+
   /** {@code 1 member}, {@code 2 members}. */
   static String count(int number, String noun) {
     return number + " " + noun + (number == 1 ? "" : "s");

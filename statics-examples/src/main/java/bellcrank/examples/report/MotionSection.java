@@ -4,6 +4,7 @@ import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.Sought;
 import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.equilibrium.Freedom;
+import bellcrank.statics.equilibrium.Mobility;
 import java.util.List;
 
 /** What can still move, and which restraints are too many. */
@@ -11,30 +12,52 @@ final class MotionSection {
 
   private MotionSection() {}
 
-  static void write(Page page, Balance balance) {
-    page.heading("Motion and restraint");
+  static void write(Page page, Balance balance, Amounts amounts) {
+    boolean broken = !balance.violations().isEmpty();
+    page.heading("Motion and restraint" + (broken ? ", while every contact and rope holds" : ""));
     List<String> sought = balance.device().sought().stream().map(Sought::name).toList();
     if (!sought.isEmpty()) {
-      ways(page, "without the sought " + Listing.of(sought), balance.mobility().freedoms());
+      String without = "without the sought " + Listing.ofNames(sought);
+      ways(page, without, balance.mobility().freedoms(), amounts);
+      special(page, balance.mobility());
     }
-    ways(page, sought.isEmpty() ? "" : "with it held", balance.freedoms());
+    String held = sought.size() == 1 ? "with it held" : "with them held";
+    ways(page, sought.isEmpty() ? "" : held, balance.freedoms(), amounts);
+    if (!balance.freedoms().isEmpty()) {
+      if (sought.isEmpty()) {
+        special(page, balance.mobility());
+      }
+      LooseBodies.words(balance.device()).ifPresent(page::item);
+    }
     restraints(page, balance);
   }
 
-  private static void ways(Page page, String condition, List<Freedom> freedoms) {
+  /** Where all ways are due to a special shape, each of them says so itself. */
+  private static void special(Page page, Mobility mobility) {
+    int critical = mobility.criticalCount();
+    if (critical > 0 && critical < mobility.freedoms().size()) {
+      page.item(
+          critical
+              + " of these ways "
+              + (critical == 1 ? "is" : "are")
+              + " free only because of a special shape");
+    }
+  }
+
+  private static void ways(Page page, String condition, List<Freedom> freedoms, Amounts amounts) {
     String when = condition.isEmpty() ? "" : condition + ", ";
     if (freedoms.isEmpty()) {
       page.item(when + "nothing can move");
       return;
     }
     page.item(when + "it can move in " + Listing.count(freedoms.size(), "way") + ":");
-    freedoms.forEach(freedom -> page.subitem(freedom.words()));
+    freedoms.forEach(freedom -> page.subitem(amounts.motion(freedom)));
   }
 
   private static void restraints(Page page, Balance balance) {
     int redundancy = balance.redundancy();
     if (redundancy == 0) {
-      page.item("no restraint is more than statics needs");
+      page.item("no restraint is superfluous");
       return;
     }
     page.item(

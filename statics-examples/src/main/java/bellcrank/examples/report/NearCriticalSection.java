@@ -5,6 +5,7 @@ import bellcrank.statics.equilibrium.NearCritical;
 import bellcrank.statics.units.Dimension;
 import bellcrank.statics.units.Quantity;
 import bellcrank.statics.units.Unit;
+import java.util.Locale;
 
 /** The warning that small errors in the shape change the answer much. */
 final class NearCriticalSection {
@@ -14,14 +15,25 @@ final class NearCriticalSection {
   private NearCriticalSection() {}
 
   static void write(Page page, Balance balance, Amounts amounts) {
-    balance.nearCritical().ifPresent(found -> write(page, found, amounts));
+    balance
+        .nearCritical()
+        .ifPresent(
+            found -> {
+              write(page, found, amounts);
+              page.item(
+                  String.format(
+                      Locale.ROOT,
+                      "(condition of the equations about %.0e: they may magnify small errors so"
+                          + " many times)",
+                      balance.condition()));
+            });
   }
 
   private static void write(Page page, NearCritical found, Amounts amounts) {
     page.heading("Near-critical shape");
     String move =
         "a move of point "
-            + found.point()
+            + Listing.quoted(found.point())
             + " by "
             + amounts.text(found.move(), Dimension.LENGTH, DIGITS);
     if (Double.isInfinite(found.change())) {

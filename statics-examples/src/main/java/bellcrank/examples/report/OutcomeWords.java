@@ -2,8 +2,8 @@ package bellcrank.examples.report;
 
 import bellcrank.statics.device.Sought;
 import bellcrank.statics.equilibrium.Balance;
-import bellcrank.statics.equilibrium.Freedom;
 import bellcrank.statics.equilibrium.Outcome;
+import bellcrank.statics.units.UnitSystem;
 import java.util.List;
 
 /** Says in one sentence how a balance comes out. */
@@ -11,27 +11,30 @@ final class OutcomeWords {
 
   private OutcomeWords() {}
 
-  static String of(Balance balance) {
+  static String of(Balance balance, UnitSystem units) {
     Outcome outcome = balance.outcome();
-    if (!balance.violations().isEmpty()) {
-      return "The forces would balance, but not every part can carry its share.";
+    if (outcome instanceof Outcome.ConditionsBroken) {
+      return "Conditions broken: balance would need from a part what it cannot give.";
     }
     if (outcome instanceof Outcome.InBalance) {
       return "In balance: " + holders(balance) + " it.";
     }
     if (outcome instanceof Outcome.InBalanceForTheseLoads) {
-      List<String> ways = balance.freedoms().stream().map(Freedom::words).toList();
+      List<String> ways =
+          balance.freedoms().stream().map(one -> one.words(balance.device(), units)).toList();
       return "In balance for just these loads. It can still move freely, since they do not drive"
           + " it: "
           + String.join("; ", ways)
           + ".";
     }
     if (outcome instanceof Outcome.NoBalance none) {
-      return "No balance: " + none.driven().words() + ". There are no reactions to tell.";
+      return "No balance: "
+          + none.driven().words(balance.device(), units)
+          + ". There are no reactions to tell.";
     }
     List<String> parts = ((Outcome.NotDecided) outcome).parts();
     return "Not decided by balance alone: friction in "
-        + Listing.of(parts)
+        + Listing.ofNames(parts)
         + " lets the forces lie anywhere within a range.";
   }
 
@@ -41,7 +44,7 @@ final class OutcomeWords {
     if (sought.isEmpty()) {
       return connected ? "the connections hold" : "nothing needs to hold";
     }
-    String efforts = "the sought " + Listing.of(sought);
+    String efforts = "the sought " + Listing.ofNames(sought);
     if (connected) {
       return "the connections and " + efforts + " hold";
     }

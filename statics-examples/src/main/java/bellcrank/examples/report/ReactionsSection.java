@@ -10,14 +10,17 @@ import java.util.List;
 /** The table of what pins, supports, contacts and ropes do to their bodies. */
 final class ReactionsSection {
 
+  private static final String HEADING = "Forces of the connections on the bodies";
   private static final String NOT_FIXED = "not fixed";
 
   private final Amounts amounts;
+  private final BrokenMark mark;
   private final List<Reaction> reactions;
   private final boolean couples;
 
   private ReactionsSection(Balance balance, Amounts amounts) {
     this.amounts = amounts;
+    mark = BrokenMark.of(balance);
     reactions =
         balance.reactions().stream().filter(one -> !AxialParts.isStraight(one.kind())).toList();
     couples = reactions.stream().anyMatch(Reaction::hasCouple);
@@ -29,6 +32,12 @@ final class ReactionsSection {
 
   private void write(Page page) {
     if (reactions.isEmpty()) {
+      return;
+    }
+    if (reactions.get(0).x() instanceof Answer.Unanswered none
+        && none.reason() == Answer.Reason.NOT_DECIDED) {
+      page.heading(HEADING);
+      page.item("no answer: " + none.explanation());
       return;
     }
     Table table =
@@ -43,13 +52,14 @@ final class ReactionsSection {
       table.column(amounts.head("couple", Dimension.MOMENT), Table.Kind.NUMBERS);
     }
     for (Reaction reaction : reactions) {
-      table.row(row(reaction, reaction.connection(), reaction.body(), 1));
+      table.row(row(reaction, mark.name(reaction.connection()), reaction.body(), 1));
       if (reaction.count() > 1) {
         table.row(row(reaction, "", "each of " + reaction.count(), reaction.count()));
       }
     }
-    page.heading("Forces of the connections on the bodies (angles from the horizontal)");
+    page.heading(HEADING + " (angles from the horizontal)");
     page.table(table);
+    mark.note(page, reactions.stream().anyMatch(one -> mark.isBroken(one.connection())));
   }
 
   private List<String> row(Reaction reaction, String name, String on, int share) {

@@ -13,8 +13,8 @@ import java.util.Locale;
 /** The answer to a device file as a page of text, at most 80 characters wide. */
 public final class ReportText {
 
-  /** Conditions from here on are written with an exponent. */
-  private static final double MOST_PLAIN = 1e4;
+  /** Share of the largest force up to which what is left over is called rounding. */
+  private static final double ROUNDING = 1e-10;
 
   private final Page page = new Page();
   private final UnitSystem units;
@@ -66,24 +66,25 @@ public final class ReportText {
   private void write(CaseAnswer answer) {
     Balance balance = answer.balance();
     Amounts amounts = Amounts.of(units, balance);
-    page.paragraph(OutcomeWords.of(balance));
+    page.paragraph(OutcomeWords.of(balance, units));
     for (Violation violation : balance.violations()) {
       page.paragraph(ViolationWords.of(balance.device(), violation, amounts));
     }
-    boolean forces =
-        !(balance.outcome() instanceof Outcome.NoBalance
-            || balance.outcome() instanceof Outcome.NotDecided);
-    if (forces) {
+    Outcome outcome = balance.outcome();
+    if (!(outcome instanceof Outcome.NoBalance)) {
       ReactionsSection.write(page, balance, amounts);
       AxialSection.write(page, balance, amounts);
+      FrictionSection.write(page, balance, amounts);
       SoughtSection.write(page, balance, amounts);
     }
     AdvantageSection.write(page, balance, amounts);
-    MotionSection.write(page, balance);
+    MotionSection.write(page, balance, amounts);
     NearCriticalSection.write(page, balance, amounts);
     asks(answer, amounts);
     ExpectationsSection.write(page, answer.checks(), amounts);
-    page.heading(closing(balance, forces));
+    if (!(outcome instanceof Outcome.NoBalance || outcome instanceof Outcome.NotDecided)) {
+      page.heading(closing(balance.residual()));
+    }
   }
 
   private void asks(CaseAnswer answer, Amounts amounts) {
@@ -95,21 +96,22 @@ public final class ReportText {
       page.item(
           one.ask().text()
               + " = "
-              + AnswerWords.of(one.ask(), one.answer(), amounts, Amounts.DIGITS));
+              + AnswerWords.of(one.ask(), one.answer(), amounts, Amounts.DIGITS)
+              + NameHint.of(one.ask(), answer.balance().device()));
     }
   }
 
-  private static String closing(Balance balance, boolean forces) {
-    String condition = "condition about " + rounded(balance.condition());
-    if (!forces) {
-      return "Check: " + condition + ".";
+  private static String closing(double residual) {
+    if (residual == 0) {
+      return "Check: the forces on each body add up to zero.";
     }
-    double residual = balance.residual();
-    String rest = residual == 0 ? "0" : String.format(Locale.ROOT, "%.0e", residual);
-    return "Check: the forces close to " + rest + " of the largest one; " + condition + ".";
-  }
-
-  private static String rounded(double condition) {
-    return String.format(Locale.ROOT, condition < MOST_PLAIN ? "%.0f" : "%.0e", condition);
+    String rest = String.format(Locale.ROOT, "%.0e", residual);
+    return residual <= ROUNDING
+        ? "Check: the forces on each body add up to zero within rounding ("
+            + rest
+            + " of the largest)."
+        : "Check: the forces on the bodies add up to zero only within "
+            + rest
+            + " of the largest, so no answer is finer than that.";
   }
 }

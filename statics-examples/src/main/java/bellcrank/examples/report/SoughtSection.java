@@ -12,6 +12,8 @@ import java.util.List;
 /** What was sought, and how much it is. */
 final class SoughtSection {
 
+  private static final String NOT_FIXED = "not fixed by statics";
+
   private final Balance balance;
   private final Amounts amounts;
 
@@ -30,14 +32,20 @@ final class SoughtSection {
     for (Sought one : sought) {
       page.item(one.name() + ": " + section.words(one));
     }
+    if (!balance.undetermined().isEmpty()) {
+      TooManySought.words(balance).ifPresent(words -> page.item("(" + words + ")"));
+    }
   }
 
   private String words(Sought sought) {
     Answer answer = answer(sought, Measure.VALUE);
+    if (answer instanceof Answer.Unanswered none && none.reason() == Answer.Reason.UNDETERMINED) {
+      return NOT_FIXED;
+    }
     if (!(answer instanceof Answer.Value value)) {
       return AnswerWords.of(answer, amounts, Amounts.DIGITS);
     }
-    String place = " on " + sought.body() + place(sought);
+    String place = " on " + Listing.quoted(sought.body()) + place(sought);
     return switch (sought.want()) {
       case FORCE -> force(sought.direction().orElseThrow(), value.si(), place);
       case COMPONENTS -> components(sought, place);
@@ -48,10 +56,10 @@ final class SoughtSection {
   }
 
   private static String place(Sought sought) {
-    String at = sought.at().orElse("");
+    String at = sought.at().map(Listing::quoted).orElse("");
     return sought
         .to()
-        .map(end -> " from " + at + " to " + end)
+        .map(end -> " from " + at + " to " + Listing.quoted(end))
         .orElse(at.isEmpty() ? "" : " at " + at);
   }
 
@@ -87,7 +95,7 @@ final class SoughtSection {
           + ", y "
           + amounts.text(y.si(), Dimension.FORCE);
     }
-    return "not fixed by statics";
+    return NOT_FIXED;
   }
 
   private String couple(double moment, String place) {

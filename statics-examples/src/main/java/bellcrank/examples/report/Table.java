@@ -36,11 +36,6 @@ final class Table {
     rows.add(List.copyOf(cells));
   }
 
-  /** Whether there is nothing below the head. */
-  boolean isEmpty() {
-    return rows.isEmpty();
-  }
-
   /** The lines of the table. */
   List<String> lines(int page) {
     int[] widths = widths(page);

@@ -14,7 +14,7 @@ final class ViolationWords {
     String kind = device.connection(violation.part()).map(Connection::kind).orElse("part");
     return capital(kind)
         + " "
-        + violation.part()
+        + Listing.quoted(violation.part())
         + " "
         + violation.words()
         + consequence(violation, amounts)

@@ -136,8 +136,8 @@ class DeviceFileReaderTest {
                 + " nearest is \"down\"",
             "15:3: loads → heel: found \"heel\" again; wanted: a name that no other connection,"
                 + " load or sought quantity has",
-            "17:15: seek → ram → want: found \"forces\"; wanted: one of force, components, couple,"
-                + " mass, intensity; the nearest is \"force\"",
+            "17:15: seek → ram → want: found \"forces\"; wanted: components, couple,"
+                + " force, intensity or mass; the nearest is \"force\"",
             "18:39: advantage → resistance: found \"rim\"; wanted: the name of a load, sought"
                 + " quantity or connection; the nearest is \"ram\"",
             "21:7: ask: found \"stey.tension\"; wanted: the name of a connection, load or sought"

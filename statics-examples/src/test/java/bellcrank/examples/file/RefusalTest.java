@@ -32,7 +32,7 @@ class RefusalTest {
             + " own, and quotes round a text that holds \": \"",
         "a: \"b¦1:6: file: found the end of the file; wanted: the closing quote",
         "a: @b¦1:4: file: found a sign that cannot begin a value; wanted: a value; a text that"
-            + " begins with @, `, % or a tab is put in quotes",
+            + " begins with @, ` or % is put in quotes",
         "\"\\q\": 1¦1:3: file: found an unknown sign behind \\; wanted: \\\\ for a backslash in"
             + " quotes",
         "? [a]: b¦1:3: file: found a list, mapping or alias as a key; wanted: a name as a key",
@@ -48,7 +48,18 @@ class RefusalTest {
 
   @Test
   void tabsAndIndentationAreTold() {
-    assertThat(Reads.problems("a:\n\t- b")).hasSize(1).first().asString().startsWith("2:1: file: ");
+    String blanks = ": file: found a tab; wanted: blanks, not tabs, for indentation";
+    assertThat(Reads.problems("a:\n\t- b")).containsExactly("2:1" + blanks);
+    assertThat(Reads.problems("a:\n\tb: c")).containsExactly("2:1" + blanks);
+    assertThat(Reads.problems("a:\n \tb: [c, d]\ne: f")).containsExactly("2:2" + blanks);
+    assertThat(Reads.problems("a: \tb"))
+        .containsExactly(
+            "1:4: file: found a tab; wanted: a blank in its place: a tab can stand inside quotes"
+                + " only");
+    assertThat(Reads.problems("a:\n  b: 1\n    c: 2"))
+        .containsExactly(
+            "3:6: file: found a key further in than the line above it; wanted: the indentation of"
+                + " the keys beside it");
     assertThat(Reads.problems("a:\n  b: 1\n c: 2"))
         .containsExactly(
             "3:2: file: found a line that does not fit; wanted: the same indentation as the keys"
@@ -70,9 +81,13 @@ class RefusalTest {
         .containsExactly("1:1: file: found a tag (!)" + wanted);
     assertThat(Reads.problems(plain + "---\nformat: 1\n"))
         .containsExactly("8:1: file: found a second document; wanted: one document in a file");
+    assertThat(Reads.problems(plain + "loads:\n  f: {couple: 1, member: m}\n  f: {}\n"))
+        .containsExactly(
+            "9:3: loads → f: found the key \"f\" again; wanted: each key once; it stands in line 8"
+                + " already");
     assertThat(Reads.problems(plain + "note: again\n"))
         .containsExactly(
-            "7:1: file: found the key \"note\" again; wanted: each key once; it stands in line 6"
+            "7:1: note: found the key \"note\" again; wanted: each key once; it stands in line 6"
                 + " already");
   }
 
@@ -147,7 +162,8 @@ class RefusalTest {
         "loads: {f: {force: 1, direction: [0, 0], joint: C}}¦loads → f → direction: found [0, 0];"
             + " wanted: components that are not both 0 and not too large",
         "loads: {f: {spread: [1, 2, 3], member: m, from: A, to: B}}¦loads → f → spread: found [1,"
-            + " 2, 3]; wanted: two values such as [0, 10 kN/m]",
+            + " 2, 3]; wanted: two values such as [0, 10 kN/m]: two numbers, a point as"
+            + " decimal sign, one comma between them",
         "loads: {f: {spread: 1, member: m, from: A, to: A}}¦loads → f → to: found \"A\"; wanted:"
             + " another point than the start",
         "seek: {s: {want: couple, member: m, at: A}}¦seek → s → at: found the key at; wanted: no"
@@ -166,6 +182,8 @@ class RefusalTest {
             + " wanted: names that differ",
         "connections: {c: {clamp: A, joins: [m, k, ground]}}¦connections → c → joins: found [m, k,"
             + " ground]; wanted: the names of two bodies, such as [lever, ground]",
+        "connections: {c: {roller: A, joins: [m, k], push: up, sides: both}}¦connections → c → sides:"
+            + " found \"both\"; wanted: one or two",
         "connections: {c: {clamp: A, joins: [m, k], count: 0}}¦connections → c → count: found"
             + " \"0\"; wanted: a whole number of 1 or more",
         "connections: {c: {line: [A], joins: [m, k]}}¦connections → c → line: found [A]; wanted:"
@@ -178,6 +196,8 @@ class RefusalTest {
             + " push: found two points at the same place; wanted: two points apart",
         "cases: {c: {factors: {x: 2}}}¦cases → c → factors → x: found \"x\"; wanted: the name of a"
             + " load (there is none)",
+        "ask: [m.moment about B]¦ask: found \"moment\" in \"m.moment about B\"; wanted: a place on a bar"
+            + " of the member: at LENGTH of A–B",
         "expect: {outcome: {value: a, digits: 3}}¦expect → outcome → digits: found the key digits;"
             + " wanted: no digits, since the answer is words",
         "expect: {freedoms: {value: 1}}¦expect → freedoms: found no key digits; wanted: the number"
@@ -197,6 +217,59 @@ class RefusalTest {
     } else {
       assertThat(Reads.problems(text)).hasSize(1).first().asString().endsWith(": " + problem);
     }
+  }
+
+  @Test
+  void commasInsideNumbersAreHintedAt() {
+    assertThat(Reads.problems(BEGIN + "loads: {f: {couple: 1,220, member: m}}\n"))
+        .containsExactly(
+            "6:23: loads → f → 220: found the key \"220\"; wanted: a known key; if this belongs to"
+                + " a number, a point as decimal sign and nothing between thousands, as in 1220.5");
+    String hint =
+        "; wanted: coordinates such as [0.5, 2]: two numbers, a point as decimal sign, one comma"
+            + " between them";
+    assertThat(Reads.problems(BEGIN.replace("B: [1, 0]", "B: [1,6, 0,1]")))
+        .containsExactly("3:24: points → B: found [1, 6, 0, 1]" + hint);
+    assertThat(Reads.problems(BEGIN.replace("B: [1, 0]", "B: [1 0]")))
+        .containsExactly("3:24: points → B: found [1 0]" + hint);
+    assertThat(Reads.problems(BEGIN.replace("B: [1, 0]", "B: [1]")))
+        .containsExactly("3:24: points → B: found [1]; wanted: coordinates such as [0.5, 2]");
+  }
+
+  @Test
+  void oneMistakeDoesNotHideAnother() {
+    assertThat(Reads.problems(BEGIN.replace("m: [A, B]", "m: {weight: -6 kg, count: 0}")))
+        .hasSize(2)
+        .allMatch(one -> one.contains("members → m → "));
+    assertThat(
+            Reads.problems(
+                BEGIN
+                    + """
+                    connections:
+                      rope:
+                        reeving: [{end: A, joins: m}, {sheave: B, joins: k, radius: 3}, {end: A, joins: m}]
+                        efficiency: 95
+                    """))
+        .satisfiesExactly(
+            one -> assertThat(one).endsWith("no key turns; wanted: clockwise or counter-clockwise"),
+            one -> assertThat(one).endsWith("efficiency 95.0; wanted: above 0 and at most 1"));
+    assertThat(
+            Reads.problems(
+                BEGIN
+                    + """
+                    loads: {f: {couple: 1, member: m}}
+                    cases: {c: {factors: {g: 1}}}
+                    ask: [f.couple in d]
+                    """))
+        .satisfiesExactly(
+            one -> assertThat(one).contains("cases → c → factors → g: "),
+            one ->
+                assertThat(one)
+                    .endsWith(
+                        "ask: found \"d\" in \"f.couple in d\"; wanted: the name of a case; the"
+                            + " nearest is \"c\""));
+    assertThat(Reads.problems(BEGIN + "ask: [f.couple in \"all loads\"]\nloads: {f: 3}\n"))
+        .hasSize(1);
   }
 
   @Test

@@ -19,11 +19,11 @@ final class OutcomeTextTest {
                 """))
         .contains(
             """
-            The forces would balance, but not every part can carry its share.
-            Line stay would have to push with 100.0 N, and it can only pull: it goes slack,
-            so the device does not stand like this.
+            Conditions broken: balance would need from a part what it cannot give.
+            Line "stay" would have to push with 100.0 N, and it can only pull: it goes
+            slack, so the device does not stand like this.
             """)
-        .contains("  stay  line      100.0  pushes (compression)\n")
+        .contains("  stay *  line      100.0  would have to push\n")
         .doesNotContain("In balance");
   }
 
@@ -39,8 +39,8 @@ final class OutcomeTextTest {
                 """))
         .contains(
             """
-            Roller rest would have to pull with 200.0 N, and it can only push: it lifts off,
-            so the device does not stand like this.
+            Roller "rest" would have to pull with 200.0 N, and it can only push: it lifts
+            off, so the device does not stand like this.
             """);
   }
 
@@ -58,9 +58,29 @@ final class OutcomeTextTest {
                 """))
         .contains(
             """
-            Contact foot would need more friction than μN: 30.00 N, and there is 20.00 N at
-            most: it slips, so the device does not stand like this.
+            Contact "foot" would need more friction than μN: 30.00 N, and there is 20.00 N
+            at most: it slips, so the device does not stand like this.
             """);
+  }
+
+  @Test
+  void neededFrictionStandsBesideTheForces() {
+    String device =
+        """
+        connections:
+          foot: {contact: b, joins: [lever, ground], push: up, friction: 0.25}
+          smooth: {contact: m, joins: [lever, ground], push: up, friction: 0}
+        loads:
+          basket: {force: 100, direction: down, member: lever, at: b}
+          push: {force: SIZE, direction: left, member: lever, at: b}
+        """;
+    assertThat(SmallReport.lever(device.replace("SIZE", "30")))
+        .contains("  foot *      lever  30.00  100.0     104.4  right and up, 73.3°\n")
+        .contains("\n  * balance needs this, but the part cannot give it\n")
+        .contains("\nFriction\n  foot: needs μ = 0.3000, has 0.25\n\n");
+    assertThat(SmallReport.lever(device.replace("SIZE", "0")))
+        .contains("\nFriction\n  foot: needs none, has 0.25\n\n")
+        .doesNotContain("*");
   }
 
   @Test
@@ -74,7 +94,7 @@ final class OutcomeTextTest {
                 """))
         .contains(
             """
-            Contact base foot would need its normal force outside the base: 0.5000 m from
+            Contact base "foot" would need its normal force outside the base: 0.5000 m from
             its middle, and it reaches 0.2000 m: it tips, so the device does not stand like
             this.
             """)
@@ -102,14 +122,14 @@ final class OutcomeTextTest {
     assertThat(SmallReport.of(device.replace("HAND", "30")))
         .contains(
             """
-            Wrap rope would need more friction round the post than there is: a ratio of
+            Wrap "rope" would need more friction round the post than there is: a ratio of
             tensions of 5.000, and there is 2.566 at most: it slips, so the device does not
             stand like this.
             """);
     assertThat(SmallReport.of(device.replace("HAND", "0")))
         .contains(
             """
-            Wrap rope would need more friction round the post than there is: no ratio of
+            Wrap "rope" would need more friction round the post than there is: no ratio of
             tensions is enough; it slips, so the device does not stand like this.
             """);
   }
@@ -138,7 +158,7 @@ final class OutcomeTextTest {
                 """))
         .contains("No balance: lever turns clockwise about a. There are no reactions to tell.\n")
         .doesNotContain("Forces of the connections")
-        .doesNotContain("close to");
+        .doesNotContain("Check:");
   }
 
   @Test
@@ -153,9 +173,27 @@ final class OutcomeTextTest {
                 """))
         .contains(
             """
-            Not decided by balance alone: friction in hinge lets the forces lie anywhere
+            Not decided by balance alone: friction in "hinge" lets the forces lie anywhere
             within a range.
             """)
-        .doesNotContain("Forces of the connections");
+        .contains(
+            "Forces of the connections on the bodies\n  no answer: friction in hinge leaves a range of forces\n");
+    assertThat(
+            SmallReport.lever(
+                """
+                connections:
+                  hinge: {pin: a, joins: [lever, ground], radius: 0.01, friction: 0.1}
+                  stay: {line: [b, c], joins: [lever, ground]}
+                loads: {basket: {force: 100, direction: down, member: lever, at: m}}
+                seek: {h: {want: couple, member: lever}}
+                """))
+        .contains(
+            """
+            Struts, lines and ropes
+              no answer: friction in hinge leaves a range of forces
+
+            Sought
+              h: no answer: friction in hinge leaves a range of forces
+            """);
   }
 }

@@ -14,17 +14,19 @@ final class ReportTextTest {
     assertThat(
             SmallReport.lever(
                 hinge + load + "seek: {h: {want: force, direction: up, member: lever, at: m}}"))
-        .contains("  h: 200.0 N down on lever at m; this is against the direction that was stated");
+        .contains(
+            "  h: 200.0 N down on \"lever\" at \"m\"; this is against the direction that was\n    stated\n");
     assertThat(SmallReport.lever(hinge + load + "seek: {h: {want: couple, member: lever}}"))
-        .contains("  h: 100.0 N·m clockwise on lever\n");
+        .contains("  h: 100.0 N·m clockwise on \"lever\"\n");
     assertThat(SmallReport.lever(hinge + load + "seek: {h: {want: mass, member: lever, at: m}}"))
-        .contains("  h: 20.39 kg on lever at m\n");
+        .contains("  h: 20.39 kg on \"lever\" at \"m\"\n");
     assertThat(
             SmallReport.lever(
                 hinge
                     + load.replace("up", "down")
                     + "seek: {h: {want: mass, member: lever, at: m}}"))
-        .contains("  h: -20.39 kg on lever at m; no mass can do this, something has to push up\n");
+        .contains(
+            "  h: -20.39 kg on \"lever\" at \"m\"; no mass can do this, something has to push\n    up\n");
     assertThat(
             SmallReport.lever(
                 """
@@ -32,8 +34,8 @@ final class ReportTextTest {
                 loads: {l: {force: [30, -40], member: lever, at: a}}
                 seek: {h: {want: components, member: lever, at: a}}
                 """))
-        .contains("  h: 50.00 N left and up, 53.1° on lever at a; x -30.00 N, y 40.00 N\n")
-        .contains("In balance: the connections and the sought h hold it.\n");
+        .contains("  h: 50.00 N left and up, 53.1° on \"lever\" at \"a\"; x -30.00 N, y 40.00 N\n")
+        .contains("In balance: the connections and the sought \"h\" hold it.\n");
   }
 
   @Test
@@ -45,12 +47,12 @@ final class ReportTextTest {
         seek: {h: {want: intensity, direction: WAY, member: lever, from: a, to: m}}
         """;
     assertThat(SmallReport.lever(device.replace("WAY", "down")))
-        .contains("  h: 800.0 N/m down on lever from a to m\n");
+        .contains("  h: 800.0 N/m down on \"lever\" from \"a\" to \"m\"\n");
     assertThat(SmallReport.lever(device.replace("WAY", "up")))
-        .contains("  h: 800.0 N/m down on lever from a to m; this is against the direction that")
-        .contains("\n    was stated\n");
+        .contains(
+            "  h: 800.0 N/m down on \"lever\" from \"a\" to \"m\"; this is against the direction\n    that was stated\n");
     assertThat(SmallReport.lever(device.replace("WAY", "up").replace("force: 100", "force: 0")))
-        .contains("  h: 0 N/m on lever from a to m\n");
+        .contains("  h: 0 N/m on \"lever\" from \"a\" to \"m\"\n");
   }
 
   @Test
@@ -64,7 +66,8 @@ final class ReportTextTest {
                 loads: {basket: {force: 100, direction: down, member: lever, at: m}}
                 seek: {h: {want: force, direction: up, member: lever, at: m}}
                 """))
-        .contains("  h: no answer: statics alone does not fix it")
+        .contains(
+            "  h: not fixed by statics\n  (1 value too many is sought: leave out one of \"h\", or")
         .contains("  1 restraint is more than statics needs\n")
         .contains("  not fixed by statics: hinge.y, rest.normal, h\n");
   }
@@ -79,7 +82,17 @@ final class ReportTextTest {
         advantage: {effort: hand, resistance: ram}
         """;
     assertThat(SmallReport.lever(lever.replace("SIZE", "10").replace("WAY", "right")))
-        .contains("Mechanical advantage, ram over hand\n  none: the effort does no work");
+        .contains("Mechanical advantage, \"ram\" over \"hand\"\n  actual 0 (ratio of the forces,")
+        .contains("\n  no ideal one: the effort does no work on what can move\n");
+    assertThat(
+            SmallReport.lever(
+                lever
+                    .replace("SIZE", "10")
+                    .replace("WAY", "down")
+                    .replace(
+                        "{want: force, direction: up, member: lever, at: m}",
+                        "{want: couple, member: lever}")))
+        .contains("\n  none: the one is a couple and the other a force\n");
     assertThat(SmallReport.lever(lever.replace("SIZE", "10").replace("WAY", "down")))
         .contains("  ideal 2.000, actual 2.000\n");
     assertThat(
@@ -89,6 +102,36 @@ final class ReportTextTest {
                     .replace("WAY", "down")
                     .replace("ground]}", "ground]," + " radius: 0.01, friction: 0.1}")))
         .contains("  ideal 2.000 (ratio of the velocities)\n  no actual one: friction in hinge");
+  }
+
+  @Test
+  void aNameThatIsAWordOfAsksIsHintedAt() {
+    String device =
+        """
+        connections: {centre: {pin: a, joins: [lever, ground]}}
+        loads: {outcome: {couple: 3, member: lever}}
+        ask: [centre.y, outcome, resultant.x]
+        """;
+    assertThat(SmallReport.lever(device))
+        .contains("centre of gravity;\n    for the part of that name write \"centre\".y\n")
+        .contains("  outcome = no balance; for the part of that name write \"outcome\"\n")
+        .contains("  resultant.x = 0 N\n");
+  }
+
+  @Test
+  void anExpectedValueIsToldInTheUnitInWhichItIsWritten() {
+    assertThat(
+            SmallReport.lever(
+                """
+                connections: {hinge: {pin: a, joins: [lever, ground]}}
+                loads: {basket: {force: 100 lbf, direction: down, member: lever, at: b}}
+                seek: {h: {want: force, direction: up, member: lever, at: b}}
+                expect:
+                  h: {value: 100 lbf, digits: 3}
+                  h.y: {value: 440, digits: 2}
+                """))
+        .contains("  holds: h = 100 lbf to 3 digits, found 100.00 lbf\n")
+        .contains("  holds: h.y = 440 N to 2 digits, found 444.8 N\n");
   }
 
   @Test
@@ -104,7 +147,9 @@ final class ReportTextTest {
                   c: {pin: c, joins: [c, ground]}
                 loads: {push: {force: 1, direction: down, joint: b}}
                 """))
-        .contains("Near-critical shape\n  small errors in the shape matter much: a move of point ");
+        .contains(
+            "Near-critical shape\n  small errors in the shape matter much: a move of point \"")
+        .contains("  (condition of the equations about 5e+07: they may magnify small errors so\n");
   }
 
   @Test
