@@ -4,7 +4,6 @@ import bellcrank.statics.device.Device;
 import bellcrank.statics.equilibrium.Balance;
 import com.sun.management.ThreadMXBean;
 import java.lang.management.ManagementFactory;
-import java.lang.ref.Reference;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -69,11 +68,11 @@ public final class Growth {
     System.gc();
     System.out.printf(
         Locale.ROOT,
-        "%nAll these devices hold %.0f MB.%n",
+        "%nThe heap with these %d devices: %.0f MB.%n",
+        devices.size(),
         ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed() / 1e6);
     System.out.printf(
         Locale.ROOT, "%nTime grows as members to the power %.3f.%n", exponent(SIZES, best));
-    Reference.reachabilityFence(devices);
   }
 
   private static void row(int members, Device device, double build, double best) {

@@ -189,6 +189,8 @@ public final class Balance {
 
   /**
    * How well the forces close: the largest force or moment over the size that is left on any body.
+   * Where there is no balance it is the share of the loads that nothing takes up, and says nothing
+   * about accuracy.
    *
    * @return relative to the largest force; 0 or more
    */
