@@ -120,14 +120,14 @@ class EquilibriumProperties {
     return balance;
   }
 
-  private static List<String> bodies(Device device) {
+  static List<String> bodies(Device device) {
     List<String> bodies = new ArrayList<>();
     device.members().stream().map(Member::name).forEach(bodies::add);
     device.joints().stream().map(Joint::name).forEach(bodies::add);
     return bodies;
   }
 
-  private static void inEquilibrium(Balance balance, Set<String> group) {
+  static void inEquilibrium(Balance balance, Set<String> group) {
     Device device = balance.device();
     Set<String> inside = new HashSet<>(group);
     for (Connection connection : device.connections()) {

@@ -67,7 +67,7 @@ class InvarianceProperties {
             mirror, angle, scale, Vector.of(3 * scale, -7 * scale), Math.pow(10, forceTenTo)));
   }
 
-  private static void same(Device device, Similarity similarity) {
+  static void same(Device device, Similarity similarity) {
     PlainStatics plain = PlainStatics.of(device);
     Assume.that(plain.isClear());
     Balance before = Balance.of(device);

@@ -49,7 +49,7 @@ class PlainStaticsProperties {
     compare(device, device.cases().get(0));
   }
 
-  private static void compare(Device device, LoadCase loadCase) {
+  static void compare(Device device, LoadCase loadCase) {
     PlainStatics plain = PlainStatics.of(device, loadCase, Pose.DRAWN);
     Assume.that(plain.isClear());
     Balance balance = Balance.of(device, loadCase, Pose.DRAWN);

@@ -37,6 +37,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Random;
 
 /** Turns steps into a valid device; a step that cannot be done is left out. */
 final class RandomDevice {
@@ -92,6 +93,26 @@ final class RandomDevice {
     device.heldMember(new Step(Kind.HELD, steps.size(), 0, 0, 1, 1, steps.size()));
     steps.forEach(device::step);
     return device.builder.build();
+  }
+
+  /** A device of some steps that depend on the seed alone. */
+  static Device of(long seed) {
+    Random random = new Random(seed);
+    List<Kind> kinds = new ArrayList<>(List.of(Kind.values()));
+    kinds.addAll(List.of(Kind.MEMBER, Kind.HELD, Kind.HELD, Kind.HELD, Kind.LOAD, Kind.LOAD));
+    List<Step> steps = new ArrayList<>();
+    for (int i = random.nextInt(11); i >= 0; i--) {
+      steps.add(
+          new Step(
+              kinds.get(random.nextInt(kinds.size())),
+              random.nextInt(60),
+              random.nextInt(60),
+              random.nextInt(60),
+              random.nextInt(17) - 8,
+              random.nextInt(17) - 8,
+              random.nextInt(60)));
+    }
+    return build(random.nextBoolean(), steps);
   }
 
   private void step(Step step) {
