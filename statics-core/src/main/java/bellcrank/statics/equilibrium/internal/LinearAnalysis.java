@@ -14,6 +14,9 @@ final class LinearAnalysis {
   /** Estimated condition from which a square part is looked at by singular values. */
   static final double SUSPICIOUS = 1e10;
 
+  /** More unknowns than this are not taken as a whole while each of their blocks is regular. */
+  static final int LARGEST_WHOLE = 2000;
+
   /** Share of the loads that may be left over in equations that still count as fulfilled. */
   static final double BALANCE_TOLERANCE = 1e-9;
 
@@ -69,7 +72,9 @@ final class LinearAnalysis {
       return false;
     }
     condition = ConditionEstimate.of(rows, solver, new double[equations.rows], x);
-    if (!(condition < SUSPICIOUS)) {
+    // singular values of a very large whole cannot be had; there each block's pivots decide alone
+    boolean tooLarge = order.column.length > LARGEST_WHOLE;
+    if (!(condition < SUSPICIOUS) && !(tooLarge && condition < Double.POSITIVE_INFINITY)) {
       return false;
     }
     if (order.isSquare()) {

@@ -1,16 +1,13 @@
 package bellcrank.statics.equilibrium.internal;
 
 import java.util.Optional;
-import org.ejml.data.DMatrixRMaj;
-import org.ejml.dense.row.decomposition.lu.LUDecompositionAlt_DDRM;
-import org.ejml.dense.row.linsol.lu.LinearSolverLu_DDRM;
 
 /**
  * A small device with as many equations as unknowns, solved at one go, as by hand: equations with
- * one unknown left first, what then remains together by EJML. The two probes of the condition go
- * along with the loads as further right sides. Looking for the order of {@link Order} would take
- * longer than the whole solution. What turns out singular, or nearly so, is left to {@link
- * LinearAnalysis}.
+ * one unknown left first, what then remains by elimination with row exchanges. The two probes of
+ * the condition go along with the loads as further right sides. Looking for the order of {@link
+ * Order} would take longer than the whole solution. What turns out singular, or nearly so, is left
+ * to {@link LinearAnalysis}.
  */
 final class SmallSystem {
 
@@ -73,7 +70,7 @@ final class SmallSystem {
     system.fill(assembly, actions, loads);
     double zero = assembly.scale().zero();
     double squares = system.complete(zero);
-    if (!system.oneByOne() || !system.together(zero)) {
+    if (!system.oneByOne() || !system.eliminate(zero)) {
       return Optional.empty();
     }
     double condition = system.condition(squares);
@@ -180,47 +177,67 @@ final class SmallSystem {
     a[answer + SIDES * column + 2] = third / pivot;
   }
 
-  /** Solves the rows and columns that are left together; false if a pivot is zero to rounding. */
-  private boolean together(double zero) {
-    int size = Integer.bitCount(openColumns);
-    if (size == 0) {
+  /** Eliminates in the rows and columns that are left; false if a pivot is zero to rounding. */
+  private boolean eliminate(double zero) {
+    if (openColumns == 0) {
       return true;
     }
-    DMatrixRMaj matrix = new DMatrixRMaj(size, size);
-    DMatrixRMaj sides = new DMatrixRMaj(size, SIDES);
-    int i = 0;
-    for (int rows = openRows; rows != 0; rows &= rows - 1) {
-      gather(Integer.numberOfTrailingZeros(rows), i++, matrix, sides);
+    int known = ~openColumns;
+    int rest = openColumns;
+    int[] rowOfColumn = new int[n];
+    while (rest != 0) {
+      int column = Integer.numberOfTrailingZeros(rest);
+      int pivotRow = pivotRow(column, zero);
+      if (pivotRow < 0) {
+        return false;
+      }
+      rowOfColumn[column] = pivotRow;
+      openRows &= ~(1 << pivotRow);
+      rest &= rest - 1;
+      for (int rows = openRows; rows != 0; rows &= rows - 1) {
+        int row = Integer.numberOfTrailingZeros(rows);
+        if ((columnsOfRow[row] >> column & 1) != 0) {
+          subtract(row, pivotRow, column, rest, known);
+        }
+      }
     }
-    LUDecompositionAlt_DDRM factors = new LUDecompositionAlt_DDRM();
-    LinearSolverLu_DDRM solver = new LinearSolverLu_DDRM(factors);
-    if (!solver.setA(matrix) || !DenseBlock.pivotsAbove(factors, size, zero)) {
-      return false;
-    }
-    DMatrixRMaj answers = new DMatrixRMaj(size, SIDES);
-    solver.solve(sides, answers);
-    int j = 0;
-    for (int columns = openColumns; columns != 0; columns &= columns - 1) {
-      int column = Integer.numberOfTrailingZeros(columns);
-      System.arraycopy(answers.data, SIDES * j++, a, answer + SIDES * column, SIDES);
+    while (openColumns != 0) {
+      int column = 31 - Integer.numberOfLeadingZeros(openColumns);
+      openColumns &= ~(1 << column);
+      int row = rowOfColumn[column];
+      answer(row, columnsOfRow[row] & (known | -2 << column), column);
     }
     return true;
   }
 
-  /** Takes a row's open unknowns into the matrix and what is known of it into the right sides. */
-  private void gather(int row, int i, DMatrixRMaj matrix, DMatrixRMaj sides) {
-    System.arraycopy(a, right + SIDES * row, sides.data, SIDES * i, SIDES);
-    int j = 0;
-    for (int column = 0; column < n; column++) {
-      boolean used = (columnsOfRow[row] >> column & 1) != 0;
-      double coefficient = used ? a[row * n + column] : 0;
-      if ((openColumns >> column & 1) != 0) {
-        matrix.data[i * matrix.numCols + j++] = coefficient;
-      } else if (used) {
-        for (int side = 0; side < SIDES; side++) {
-          sides.data[SIDES * i + side] -= coefficient * a[answer + SIDES * column + side];
-        }
+  private int pivotRow(int column, double zero) {
+    int best = -1;
+    double largest = zero;
+    for (int rows = openRows; rows != 0; rows &= rows - 1) {
+      int row = Integer.numberOfTrailingZeros(rows);
+      double size = Math.abs(a[row * n + column]);
+      if ((columnsOfRow[row] >> column & 1) != 0 && size > largest) {
+        largest = size;
+        best = row;
       }
+    }
+    return best;
+  }
+
+  /** Takes a multiple of the pivot's row from a row, so that the pivot's column vanishes in it. */
+  private void subtract(int row, int pivotRow, int column, int rest, int known) {
+    int to = row * n;
+    int from = pivotRow * n;
+    double factor = a[to + column] / a[from + column];
+    int touched = columnsOfRow[pivotRow] & (rest | known);
+    for (int columns = touched; columns != 0; columns &= columns - 1) {
+      int k = Integer.numberOfTrailingZeros(columns);
+      double own = (columnsOfRow[row] >> k & 1) != 0 ? a[to + k] : 0;
+      a[to + k] = own - factor * a[from + k];
+    }
+    columnsOfRow[row] |= touched;
+    for (int side = 0; side < SIDES; side++) {
+      a[right + SIDES * row + side] -= factor * a[right + SIDES * pivotRow + side];
     }
   }
 
