@@ -11,15 +11,19 @@ import bellcrank.statics.device.Couple;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.DeviceBuilder;
 import bellcrank.statics.device.End;
+import bellcrank.statics.device.Guide;
 import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.device.Member;
 import bellcrank.statics.device.ModelException;
 import bellcrank.statics.device.Pose;
+import bellcrank.statics.device.Reeving;
 import bellcrank.statics.device.Sought;
 import bellcrank.statics.device.SpreadLoad;
 import bellcrank.statics.device.Spring;
+import bellcrank.statics.device.Stop;
 import bellcrank.statics.device.Strut;
 import bellcrank.statics.device.TorsionSpring;
+import bellcrank.statics.device.Turn;
 import bellcrank.statics.device.Weight;
 import bellcrank.statics.geometry.Direction;
 import bellcrank.statics.geometry.Frame;
@@ -462,5 +466,86 @@ class AnswersTest {
     assertThat(number(balance, "freedoms")).isZero();
     assertThat(number(balance, "redundancy")).isZero();
     assertThat(balance.number("outcome")).isEmpty();
+  }
+
+  @Test
+  void halfOfAStrutsWeightIsAtEitherEnd() {
+    Device device =
+        Device.named("jib and strut")
+            .point("O", 0, 0)
+            .point("P", 3, 4)
+            .point("G", 6, 0)
+            .member("jib", "O", "P")
+            .pin("heel", "O", "jib", "ground")
+            .connect(new Strut("prop", End.of("jib", "P"), End.of("ground", "G"), 8))
+            .load(new Weight("own", "jib", Optional.of("O"), 4))
+            .build();
+    Balance balance = Balance.of(device);
+    // 4 kg at O, 4 kg of the strut at P and 4 kg at G
+    assertThat(number(balance, "centre.x")).isCloseTo((0 + 4 * 3 + 4 * 6) / 12.0, within(CLOSE));
+    assertThat(number(balance, "centre.y")).isCloseTo(4 * 4 / 12.0, within(CLOSE));
+    assertThat(number(balance, "centre(jib).x")).as("without parts that are no bodies").isZero();
+    // along O–P: (3·0.6 + 4/3·0.8)
+    assertThat(number(balance, "centre.distance along O–P"))
+        .isCloseTo(3 * 0.6 + 4 / 3.0 * 0.8, within(CLOSE));
+  }
+
+  @Test
+  void aSoughtIntensityIsPerMetre() {
+    Device device =
+        beamOnHinge()
+            .force("load", "beam", "A", Vector.of(0, -60))
+            .load(
+                new Sought(
+                    "sacks",
+                    Sought.Want.INTENSITY,
+                    "beam",
+                    Optional.of("M"),
+                    Optional.of(Direction.DOWN),
+                    Optional.of("B")))
+            .build();
+    // 60·2 = q·2·1
+    assertThat(number(device, "sacks")).isCloseTo(60, within(CLOSE));
+    assertThat(number(device, "sacks.y")).isCloseTo(-120, within(CLOSE));
+    assertThat(number(device, "pin.y")).isCloseTo(180, within(CLOSE));
+    Prepared prepared = Prepared.of(device);
+    Prepared.Buffer buffer = prepared.buffer();
+    assertThat(buffer.solve(Pose.DRAWN, LoadCase.ALL_LOADS)).isTrue();
+    assertThat(buffer.value(prepared.slot("sacks"))).isCloseTo(60, within(CLOSE));
+    assertThatThrownBy(() -> prepared.slot("sacks.y")).isInstanceOf(ModelException.class);
+  }
+
+  /** A rope that pulls both ways has a sum of forces even where its tension is open. */
+  @Test
+  void aSumCanBeFixedThoughItsPartsAreNot() {
+    Device device =
+        Device.named("bucket on a rope and a guide")
+            .point("left", -3, 0)
+            .point("right", 3, 0)
+            .point("hook", 0, -4)
+            .member("bucket", "hook")
+            .connect(new Guide("rail", "hook", "bucket", "ground", Direction.RIGHT))
+            .roller("stop", "hook", "bucket", "ground", Direction.RIGHT)
+            .connect(
+                new Reeving(
+                    "rope",
+                    List.of(
+                        Stop.end("ground", "left"),
+                        Stop.sheave("bucket", "hook", 0, Turn.CLOCKWISE),
+                        Stop.end("ground", "right")),
+                    1,
+                    Reeving.Hauling.IDEAL))
+            .force("weight", "bucket", "hook", Vector.of(0, -50))
+            .build();
+    Balance balance = Balance.of(device);
+    assertThat(balance.redundancy()).isEqualTo(1);
+    assertThat(reason(balance, "rope")).isEqualTo(Answer.Reason.UNDETERMINED);
+    assertThat(reason(balance, "rope.y on bucket")).isEqualTo(Answer.Reason.UNDETERMINED);
+    assertThat(number(balance, "rope.x on bucket")).as("both parts pull alike").isZero();
+    assertThat(number(balance, "rope.moment about hook on bucket")).isZero();
+    assertThat(number(balance, "stop")).isCloseTo(0, within(1e-10));
+    assertThat(balance.undetermined())
+        .extracting(Object::toString)
+        .containsExactlyInAnyOrder("rail.normal", "rope.tension");
   }
 }

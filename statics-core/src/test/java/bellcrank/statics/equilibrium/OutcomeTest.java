@@ -5,6 +5,7 @@ import static bellcrank.statics.equilibrium.Si.reason;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import bellcrank.statics.device.Contact;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.DeviceBuilder;
 import bellcrank.statics.device.End;
@@ -12,10 +13,15 @@ import bellcrank.statics.device.Guide;
 import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.device.ModelException;
 import bellcrank.statics.device.Pin;
+import bellcrank.statics.device.Sought;
+import bellcrank.statics.device.Stop;
+import bellcrank.statics.device.Turn;
+import bellcrank.statics.device.Wrap;
 import bellcrank.statics.geometry.Direction;
 import bellcrank.statics.geometry.Vector;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.assertj.core.api.Assertions;
 import org.junit.jupiter.api.Test;
 
@@ -235,12 +241,8 @@ class OutcomeTest {
                 .connect(Pin.smooth("both", "B", List.of("beam", "ground")))
                 .line("rope", End.of("beam", "C"), End.of("ground", "A"))
                 .load(
-                    new bellcrank.statics.device.Sought(
-                        "hand",
-                        bellcrank.statics.device.Sought.Want.COMPONENTS,
-                        "beam",
-                        java.util.Optional.of("B"),
-                        java.util.Optional.empty()))
+                    new Sought(
+                        "hand", Sought.Want.COMPONENTS, "beam", Optional.of("B"), Optional.empty()))
                 .build());
     assertThat(balance.undetermined())
         .extracting(Object::toString)
@@ -254,6 +256,77 @@ class OutcomeTest {
             "both.y",
             "rope.tension",
             "hand");
+  }
+
+  @Test
+  void unknownsOfRareKindsHaveNamesToo() {
+    Device device =
+        Device.named("over-tied")
+            .point("A", 0, 0)
+            .point("B", 2, 0)
+            .point("C", 4, 0)
+            .point("post", 2, 3)
+            .member("left", "A", "B")
+            .member("right", "B", "C")
+            .pin("three", "B", "left", "right", "ground")
+            .clamp("a", "A", "left", "ground")
+            .clamp("c", "C", "right", "ground")
+            .connect(new Contact("toe", "A", "left", "ground", Direction.UP, 0.3, 0.3))
+            .connect(
+                new Wrap(
+                    "band",
+                    Stop.end("left", "A"),
+                    new Stop(Stop.Kind.POST, "ground", "post", 0.2, Turn.CLOCKWISE),
+                    Stop.end("right", "C"),
+                    0.3,
+                    0))
+            .sought("hand", "left", "A", Direction.UP)
+            .build();
+    assertThat(Balance.of(device).undetermined())
+        .extracting(Object::toString)
+        .containsExactly(
+            "three.x on left",
+            "three.y on left",
+            "three.x on right",
+            "three.y on right",
+            "three.x on ground",
+            "three.y on ground",
+            "a.x",
+            "a.y",
+            "a.couple",
+            "c.x",
+            "c.y",
+            "c.couple",
+            "toe.normal",
+            "toe.friction",
+            "band.tension",
+            "band.end tension",
+            "hand");
+  }
+
+  @Test
+  void aFixedEffortIsNotAmongWhatIsOpen() {
+    Balance balance =
+        Balance.of(
+            beam()
+                .pin("pin", "A", "beam", "ground")
+                .roller("roller", "C", "beam", "ground", Direction.UP)
+                .roller("prop", "B", "beam", "ground", Direction.UP)
+                .point("stone", 9, 9)
+                .joint("stone")
+                .force("weight", "stone", "stone", Vector.of(1, -2))
+                .load(
+                    new Sought(
+                        "hand",
+                        Sought.Want.COMPONENTS,
+                        "stone",
+                        Optional.of("stone"),
+                        Optional.empty()))
+                .build());
+    assertThat(balance.undetermined())
+        .extracting(Object::toString)
+        .containsExactlyInAnyOrder("pin.y", "roller.normal", "prop.normal");
+    assertThat(number(balance, "hand.y")).isCloseTo(2, within(1e-12));
   }
 
   @Test

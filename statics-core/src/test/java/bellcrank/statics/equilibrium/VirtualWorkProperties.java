@@ -67,6 +67,11 @@ class VirtualWorkProperties {
       @ForAll("linkages") Linkage linkage, @ForAll @DoubleRange(min = 0, max = 6.2) double angle) {
     double expected = linkage.velocityRatio(angle);
     Assume.that(Math.abs(expected) > 1e-2 && Math.abs(expected) < 1e2);
+    idealIsRatioOfDisplacements(linkage, angle);
+  }
+
+  static void idealIsRatioOfDisplacements(Linkage linkage, double angle) {
+    double expected = linkage.velocityRatio(angle);
     Balance balance = Balance.of(linkage.at(angle));
     assertThat(balance.advantage().orElseThrow())
         .isInstanceOfSatisfying(
@@ -88,6 +93,10 @@ class VirtualWorkProperties {
       @ForAll @DoubleRange(min = 0, max = 6.2) double angle) {
     double ratio = linkage.velocityRatio(angle);
     Assume.that(Math.abs(ratio) > 1e-2 && Math.abs(ratio) < 1e2);
+    poseIsDrawnThere(linkage, drawn, angle);
+  }
+
+  static void poseIsDrawnThere(Linkage linkage, double drawn, double angle) {
     Device there = linkage.at(angle);
     Balance direct = Balance.of(there);
     Balance posed = Balance.of(linkage.at(drawn), LoadCase.ALL_LOADS, linkage.pose(drawn, angle));
@@ -115,6 +124,10 @@ class VirtualWorkProperties {
       @ForAll @DoubleRange(min = 0, max = 6.2) double drawn,
       @ForAll @DoubleRange(min = 0, max = 6.2) double first,
       @ForAll @DoubleRange(min = 0, max = 6.2) double second) {
+    preparedAgrees(linkage, drawn, new double[] {first, second, drawn});
+  }
+
+  static void preparedAgrees(Linkage linkage, double drawn, double[] angles) {
     Device device = linkage.at(drawn);
     Prepared prepared = Prepared.of(device);
     assertThat(prepared.isDeterminate()).isTrue();
@@ -122,7 +135,7 @@ class VirtualWorkProperties {
     List<String> asks = new ArrayList<>(Linkage.asks(device));
     asks.add("ram");
     LoadCase doubled = new LoadCase("doubled", java.util.Map.of("hand", 2.0), 1);
-    for (double angle : new double[] {first, second, drawn}) {
+    for (double angle : angles) {
       double ratio = linkage.velocityRatio(angle);
       if (Math.abs(ratio) < 1e-2 || Math.abs(ratio) > 1e2) {
         continue;

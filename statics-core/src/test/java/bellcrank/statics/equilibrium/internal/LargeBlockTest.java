@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.DeviceBuilder;
+import bellcrank.statics.device.LoadCase;
+import bellcrank.statics.device.Pose;
 import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.equilibrium.Prepared;
 import bellcrank.statics.geometry.Direction;
@@ -79,7 +81,12 @@ class LargeBlockTest {
   void theBalanceOfTheRingCloses() {
     Balance balance = Balance.of(ring());
     assertThat(balance.outcome().words()).isEqualTo("in balance");
-    assertThat(balance.residual()).isLessThan(1e-12);
+    assertThat(balance.residual()).isPositive().isLessThan(1e-12);
+    Prepared prepared = Prepared.of(ring());
+    assertThat(prepared.isDeterminate()).isTrue();
+    Prepared.Buffer buffer = prepared.buffer();
+    assertThat(buffer.solve(Pose.DRAWN, LoadCase.ALL_LOADS)).isTrue();
+    assertThat(buffer.residual()).isPositive().isLessThan(1e-12);
   }
 
   @Test
