@@ -226,10 +226,6 @@ final class DeviceValidation {
         || connection instanceof Screw;
   }
 
-  Load load(String name) {
-    return loads.getOrDefault(name, new Couple("none", "none", 0));
-  }
-
   /** The pin of that name, if the name is no body's. */
   boolean isPin(String name) {
     return !bodies.containsKey(name) && connections.get(name) instanceof Pin;
