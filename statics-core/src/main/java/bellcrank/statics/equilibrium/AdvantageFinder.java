@@ -1,11 +1,13 @@
 package bellcrank.statics.equilibrium;
 
+import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.Connection;
 import bellcrank.statics.device.Couple;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.EffortAndResistance;
 import bellcrank.statics.device.Force;
 import bellcrank.statics.device.Load;
+import bellcrank.statics.device.Measure;
 import bellcrank.statics.device.Sought;
 import bellcrank.statics.device.Weight;
 import bellcrank.statics.equilibrium.internal.MotionFinder;
@@ -143,7 +145,6 @@ final class AdvantageFinder {
       double size = sought.want() == Sought.Want.COUPLE ? device.size() : 1;
       return Values.of(solved.unknown(column) * size, Dimension.FORCE, solved.determined(column));
     }
-    return new Answering(balance, solved)
-        .answer(bellcrank.statics.device.Ask.of(name, bellcrank.statics.device.Measure.VALUE));
+    return new Answering(balance, solved).answer(Ask.of(name, Measure.VALUE));
   }
 }

@@ -120,13 +120,8 @@ public final class Prepared {
     return switch (sought.want()) {
       case FORCE -> value ? new Slot(column, 1) : refuse(ask);
       case COUPLE -> new Slot(column, device.size());
-      case INTENSITY -> {
-        double length =
-            device
-                .point(sought.at().orElseThrow())
-                .distance(device.point(sought.to().orElseThrow()));
-        yield value ? new Slot(column, 1 / length) : refuse(ask);
-      }
+      case INTENSITY ->
+          value ? new Slot(column, 1 / SoughtAnswers.length(device, sought)) : refuse(ask);
       case MASS -> value && g > 0 ? new Slot(column, 1 / g) : refuse(ask);
       case COMPONENTS ->
           ask.measure() == Measure.X

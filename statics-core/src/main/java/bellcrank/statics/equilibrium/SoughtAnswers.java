@@ -44,14 +44,17 @@ final class SoughtAnswers {
       case MASS -> mass(column, determined);
       case INTENSITY ->
           Values.of(
-              solved.unknown(column) / length(sought), Dimension.FORCE_PER_LENGTH, determined);
+              solved.unknown(column) / length(device, sought),
+              Dimension.FORCE_PER_LENGTH,
+              determined);
       case COUPLE ->
           Values.of(solved.unknown(column) * device.size(), Dimension.MOMENT, determined);
       default -> Values.of(solved.unknown(column), Dimension.FORCE, determined);
     };
   }
 
-  private double length(Sought sought) {
+  /** Length in m of the segment along which an intensity is sought. */
+  static double length(Device device, Sought sought) {
     return device
         .point(sought.at().orElseThrow())
         .distance(device.point(sought.to().orElseThrow()));

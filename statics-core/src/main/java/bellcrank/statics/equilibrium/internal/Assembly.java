@@ -262,7 +262,7 @@ public final class Assembly {
     return pins.of(pin);
   }
 
-  /** World abscissa of a scaled one. */
+  /** World place of scaled coordinates. */
   public Point world(double qx, double qy) {
     return Point.of(scale.middleX() + scale.size() * qx, scale.middleY() + scale.size() * qy);
   }
