@@ -2,15 +2,16 @@ package bellcrank.statics.equilibrium.internal;
 
 /**
  * Estimate of the condition number of the scaled square part: Frobenius norm of the matrix times
- * the largest answer to two fixed right sides. For random right sides of unit variance the mean
+ * the largest answer to a few fixed right sides. For random right sides of unit variance the mean
  * square of that answer is the squared Frobenius norm of the inverse, so the estimate is of its
  * size, without a full inverse. The numbers are of all sizes: equal ones could cancel in the simple
- * motions that singular devices have, and hide them.
+ * motions that singular devices have, and hide them. One right side may happen to lie nearly square
+ * to the direction that matters; with several that is out of the question.
  */
 final class ConditionEstimate {
 
   /** Number of right sides. */
-  static final int PROBES = 2;
+  static final int PROBES = 6;
 
   /** First bits of the right sides. */
   static final int SEED = 0x2545F491;

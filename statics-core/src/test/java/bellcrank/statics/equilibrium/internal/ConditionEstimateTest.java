@@ -57,7 +57,7 @@ class ConditionEstimateTest {
     }
   }
 
-  private static double estimate(double[][] a, double[] first, double[] second) {
+  private static double estimate(double[][] a, double[][] probes) {
     double squares = 0;
     for (double[] row : a) {
       for (double value : row) {
@@ -65,9 +65,11 @@ class ConditionEstimateTest {
       }
     }
     DecompositionSolver solver = new LUDecomposition(new Array2DRowRealMatrix(a)).getSolver();
-    double one = solver.solve(new ArrayRealVector(first)).getNorm();
-    double two = solver.solve(new ArrayRealVector(second)).getNorm();
-    return Math.sqrt(squares) * Math.max(one, two) / a.length;
+    double largest = 0;
+    for (double[] probe : probes) {
+      largest = Math.max(largest, solver.solve(new ArrayRealVector(probe)).getNorm());
+    }
+    return Math.sqrt(squares) * largest / a.length;
   }
 
   @Test
@@ -76,7 +78,7 @@ class ConditionEstimateTest {
     int n = drawn.equations().rows;
     assertThat(n).isEqualTo(8);
     Bits bits = new Bits();
-    double[][] probes = new double[2][n];
+    double[][] probes = new double[ConditionEstimate.PROBES][n];
     for (double[] probe : probes) {
       for (int i = 0; i < n; i++) {
         probe[drawn.order().row[i]] = bits.next();
@@ -85,7 +87,7 @@ class ConditionEstimateTest {
     OrderedRows rows = drawn.rows();
     BlockSolver solver = drawn.solver(rows);
     assertThat(solver.factor()).isTrue();
-    double expected = estimate(drawn.dense(), probes[0], probes[1]);
+    double expected = estimate(drawn.dense(), probes);
     assertThat(expected).isGreaterThan(1);
     assertThat(ConditionEstimate.of(rows, solver, new double[n], new double[n]))
         .isCloseTo(expected, within(1e-9 * expected));
@@ -109,7 +111,7 @@ class ConditionEstimateTest {
     Wrenches loads = new Wrenches(assembly.bodyCount());
     assembly.load(placements, LoadCase.ALL_LOADS, loads);
     Optional<LinearSolution> small = SmallSystem.solve(assembly, actions, loads);
-    double expected = estimate(drawn.dense(), first, second);
+    double expected = estimate(drawn.dense(), new double[][] {first, second});
     assertThat(small.orElseThrow().condition()).isCloseTo(expected, within(1e-9 * expected));
   }
 
