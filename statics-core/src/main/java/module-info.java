@@ -6,14 +6,18 @@
  */
 @org.jspecify.annotations.NullMarked
 module bellcrank.statics {
-  // EJML carries no module name: these names come from the jar file names.
+  // EJML and Hipparchus carry no module name: these names come from the jar file names.
   requires ejml.core;
   requires ejml.ddense;
   requires ejml.dsparse;
+  requires hipparchus.core;
+  requires hipparchus.optim;
   requires static org.jspecify;
 
   exports bellcrank.statics.geometry;
   exports bellcrank.statics.units;
   exports bellcrank.statics.device;
   exports bellcrank.statics.equilibrium;
+  exports bellcrank.statics.ground;
+  exports bellcrank.statics.limits;
 }

@@ -39,6 +39,8 @@ class ArchitectureTest {
   private static final String UNITS = "bellcrank.statics.units..";
   private static final String DEVICE = "bellcrank.statics.device..";
   private static final String EQUILIBRIUM = "bellcrank.statics.equilibrium..";
+  private static final String GROUND = "bellcrank.statics.ground..";
+  private static final String LIMITS = "bellcrank.statics.limits..";
 
   private static final DescribedPredicate<JavaClass> EXPORTED =
       describe(
@@ -65,7 +67,7 @@ class ArchitectureTest {
           .resideInAPackage(GEOMETRY)
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage(UNITS, DEVICE, EQUILIBRIUM);
+          .resideInAnyPackage(UNITS, DEVICE, EQUILIBRIUM, GROUND, LIMITS);
 
   @ArchTest
   static final ArchRule unitsUseGeometryAtMost =
@@ -74,7 +76,7 @@ class ArchitectureTest {
           .resideInAPackage(UNITS)
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage(DEVICE, EQUILIBRIUM);
+          .resideInAnyPackage(DEVICE, EQUILIBRIUM, GROUND, LIMITS);
 
   @ArchTest
   static final ArchRule theModelDoesNotSolve =
@@ -83,7 +85,34 @@ class ArchitectureTest {
           .resideInAPackage(DEVICE)
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage(EQUILIBRIUM, "org.ejml..");
+          .resideInAnyPackage(EQUILIBRIUM, GROUND, LIMITS, "org.ejml..", "org.hipparchus..");
+
+  @ArchTest
+  static final ArchRule equilibriumNeverAsksALinearProgram =
+      noClasses()
+          .that()
+          .resideInAPackage(EQUILIBRIUM)
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(GROUND, LIMITS, "org.hipparchus..");
+
+  @ArchTest
+  static final ArchRule groundDecidesNothing =
+      noClasses()
+          .that()
+          .resideInAPackage(GROUND)
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(LIMITS, "org.ejml..", "org.hipparchus..");
+
+  @ArchTest
+  static final ArchRule programsAreSolvedInOnePlace =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage("..limits.internal..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.hipparchus..");
 
   @ArchTest
   static final ArchRule internalsKnowNothingOfTheirUsers =
@@ -112,7 +141,8 @@ class ArchitectureTest {
       classes()
           .should()
           .onlyDependOnClassesThat()
-          .resideInAnyPackage("bellcrank.statics..", "java..", "org.ejml..", "org.jspecify..");
+          .resideInAnyPackage(
+              "bellcrank.statics..", "java..", "org.ejml..", "org.hipparchus..", "org.jspecify..");
 
   @ArchTest
   static final ArchRule exportedSignaturesShowNoArrayAndNoInternals =

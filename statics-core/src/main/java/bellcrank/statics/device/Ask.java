@@ -10,14 +10,15 @@ import java.util.OptionalDouble;
  * device has such an answer.
  *
  * <p>The text is {@code NAME[.measure] [from …] [on BODY] [about POINT] [at LENGTH of A–B | along
- * A–B] [each] [in CASE]}; {@code A per B} is the ratio of two asks. Endings may come in any order.
- * {@code A to B} is read as {@code A–B}. A name stands in double quotes where it could be taken for
+ * A–B] [each] [in CASE]}; {@code A per B} is the ratio of two asks, and {@code greatest} or {@code
+ * least} before an ask is an end of the range of its answers. Endings may come in any order. {@code
+ * A to B} is read as {@code A–B}. A name stands in double quotes where it could be taken for
  * something else: if it contains an ending's first word behind other words, a comma or bracket, a
  * point before the word of a measure, or equals a word with a meaning of its own.
  *
  * @param subject what is asked about
- * @param measure which quantity of it; {@link Measure#ACTUAL} in place of {@link Measure#VALUE} for
- *     an advantage
+ * @param measure which quantity of it; in place of {@link Measure#VALUE} it is {@link
+ *     Measure#ACTUAL} for an advantage and {@link Measure#DISTANCE} for a place
  * @param on name of the body on which the force acts; empty for the one on which it is reported
  * @param about name of the point for a moment, couple or arm; empty if none is needed
  * @param stretch a place on a bar, for internal forces, or a line that is to be met
@@ -43,8 +44,8 @@ public record Ask(
    * @param stretch a place on a bar or a line, or empty
    * @param each whether the answer is for one of several equal parts
    * @param loadCase name of a case, or empty
-   * @throws ModelException if a name is not acceptable, or if the device as a whole or a ratio is
-   *     asked for what only a part has
+   * @throws ModelException if a name is not acceptable, or if the device as a whole, a ratio, an
+   *     extreme, a multiple or a place is asked for what only a part has
    */
   public Ask {
     on.ifPresent(name -> Check.name("ask", name));
@@ -57,14 +58,23 @@ public record Ask(
       throw new ModelException(
           "ask", "measure", measure.word(), PartMeasures.words(PartMeasures.WHOLE));
     }
-    if (subject instanceof Subject.Ratio
-        && (measure != Measure.VALUE
-            || on.isPresent()
-            || about.isPresent()
-            || stretch.isPresent()
-            || each)) {
+    if (subject instanceof Subject.Place && measure == Measure.VALUE) {
+      measure = Measure.DISTANCE;
+    }
+    if ((subject instanceof Subject.Place && measure != Measure.DISTANCE)
+        || (subject instanceof Subject.Multiple && measure != Measure.VALUE)) {
+      throw new ModelException(
+          "ask", "measure", measure.word(), "no measure: a multiple and a distance have none");
+    }
+    boolean bare =
+        measure == Measure.VALUE && on.isEmpty() && about.isEmpty() && stretch.isEmpty() && !each;
+    if (subject instanceof Subject.Ratio && !bare) {
       throw new ModelException(
           "ask", "ratio", "with more than a case", "measures and endings at its two sides");
+    }
+    if (subject instanceof Subject.Extreme extreme && !bare) {
+      throw new ModelException(
+          "ask", extreme.word(), "with more than a case", "measures and endings in the ask within");
     }
   }
 
@@ -127,7 +137,7 @@ public record Ask(
    *
    * @param body its name
    * @return the changed ask
-   * @throws ModelException if the name is not acceptable, or this is a ratio
+   * @throws ModelException if the name is not acceptable, or this is a ratio or extreme
    */
   public Ask onBody(String body) {
     return new Ask(subject, measure, Optional.of(body), about, stretch, each, loadCase);
@@ -138,7 +148,7 @@ public record Ask(
    *
    * @param point its name
    * @return the changed ask
-   * @throws ModelException if the name is not acceptable, or this is a ratio
+   * @throws ModelException if the name is not acceptable, or this is a ratio or extreme
    */
   public Ask aboutPoint(String point) {
     return new Ask(subject, measure, on, Optional.of(point), stretch, each, loadCase);
@@ -151,7 +161,8 @@ public record Ask(
    * @param start name of the point where the bar starts
    * @param end name of the point where it ends
    * @return the changed ask
-   * @throws ModelException if a name or the distance is not acceptable, or this is a ratio
+   * @throws ModelException if a name or the distance is not acceptable, or this is a ratio or
+   *     extreme
    */
   public Ask atDistance(double distance, String start, String end) {
     return stretched(new Stretch(start, end, OptionalDouble.of(distance)));
@@ -163,7 +174,7 @@ public record Ask(
    * @param start name of the point from which it is measured
    * @param end name of a point towards which it is positive
    * @return the changed ask
-   * @throws ModelException if a name is not acceptable, or this is a ratio
+   * @throws ModelException if a name is not acceptable, or this is a ratio or extreme
    */
   public Ask alongLine(String start, String end) {
     return stretched(new Stretch(start, end, OptionalDouble.empty()));
@@ -177,7 +188,7 @@ public record Ask(
    * This ask for one of several equal parts.
    *
    * @return the changed ask
-   * @throws ModelException if this is a ratio
+   * @throws ModelException if this is a ratio or extreme
    */
   public Ask eachPart() {
     return new Ask(subject, measure, on, about, stretch, true, loadCase);
@@ -199,10 +210,35 @@ public record Ask(
    *
    * @param denominator the other one
    * @return the ratio
-   * @throws ModelException if either is a ratio itself or names a case
+   * @throws ModelException if either is a ratio or extreme itself or names a case
    */
   public Ask per(Ask denominator) {
     return of(new Subject.Ratio(this, denominator), Measure.VALUE);
+  }
+
+  /**
+   * The upper end of the range of this answer over all states in which the device can hold.
+   *
+   * @return the ask for the end
+   * @throws ModelException if this is an end itself or names a case
+   */
+  public Ask greatest() {
+    return of(new Subject.Extreme(true, this), Measure.VALUE);
+  }
+
+  /**
+   * The lower end of the range of this answer over all states in which the device can hold.
+   *
+   * @return the ask for the end
+   * @throws ModelException if this is an end itself or names a case
+   */
+  public Ask least() {
+    return of(new Subject.Extreme(false, this), Measure.VALUE);
+  }
+
+  /** This ask without its case. */
+  Ask inNoCase() {
+    return new Ask(subject, measure, on, about, stretch, each, Optional.empty());
   }
 
   /**
@@ -229,7 +265,7 @@ public record Ask(
   }
 
   /**
-   * All asks of a device that need no further word than a measure.
+   * All asks of a device that need no further word than a measure; their extremes are not listed.
    *
    * @param device the device
    * @return asks that the device can be asked, without endings, in the order of its parts

@@ -16,7 +16,7 @@ final class AskCheck {
   private final Device device;
   private final AskEndings endings;
 
-  private AskCheck(Ask ask, Device device, AskEndings endings) {
+  AskCheck(Ask ask, Device device, AskEndings endings) {
     this.ask = ask;
     this.device = device;
     this.endings = endings;
@@ -32,6 +32,19 @@ final class AskCheck {
 
   private void all() {
     Subject subject = ask.subject();
+    if (subject instanceof Subject.Multiple || subject instanceof Subject.Place) {
+      endings.problem(ask.text(), "greatest or least before it");
+    } else if (subject instanceof Subject.Extreme extreme) {
+      new ExtremeCheck(extreme.of(), device, endings.of(extreme.of())).all();
+    } else {
+      plain(subject);
+    }
+    List<String> cases = device.cases().stream().map(LoadCase::name).toList();
+    ask.loadCase().ifPresent(name -> endings.known("case", List.of(name), cases));
+  }
+
+  /** Everything but the case, of what is not greatest or least. */
+  void plain(Subject subject) {
     if (subject instanceof Subject.Part part) {
       part(part.name());
     } else if (subject instanceof Subject.Group group) {
@@ -43,6 +56,10 @@ final class AskCheck {
       whole("a group", PartMeasures.GROUP);
     } else if (subject instanceof Subject.Resultant resultant) {
       endings.known("given load", resultant.loads(), givenLoads());
+      resultant.loads().stream()
+          .flatMap(name -> device.load(name).stream())
+          .filter(load -> PartMeasures.isOnScrew(load, device))
+          .forEach(load -> endings.problem(load.name(), "a load in the plane, not one on a screw"));
       whole("a resultant", PartMeasures.RESULTANT);
     } else if (subject instanceof Subject.Centre centre) {
       endings.known("member or joint", centre.bodies(), bodies(false));
@@ -58,15 +75,19 @@ final class AskCheck {
       side(ratio.numerator());
       side(ratio.denominator());
     }
-    List<String> cases = device.cases().stream().map(LoadCase::name).toList();
-    ask.loadCase().ifPresent(name -> endings.known("case", List.of(name), cases));
   }
 
   private void side(Ask side) {
-    if (side.measure() == Measure.OUTCOME || side.measure() == Measure.LINE) {
+    if (isWords(side)) {
       endings.problem(side.text(), "an ask that is answered by a number");
     }
     new AskCheck(side, device, endings.of(side)).all();
+  }
+
+  static boolean isWords(Ask ask) {
+    return ask.measure() == Measure.OUTCOME
+        || ask.measure() == Measure.VERDICT
+        || ask.measure() == Measure.LINE;
   }
 
   private void part(String name) {
@@ -102,7 +123,9 @@ final class AskCheck {
   }
 
   private void load(Load load) {
-    if (endings.has("a " + PartMeasures.kind(load), PartMeasures.of(load))) {
+    boolean onScrew = PartMeasures.isOnScrew(load, device);
+    String kind = "a " + PartMeasures.kind(load) + (onScrew ? " on a screw" : "");
+    if (endings.has(kind, onScrew ? PartMeasures.SCREW_COUPLE : PartMeasures.of(load))) {
       boolean moment = ask.measure() == Measure.MOMENT;
       endings.noOn();
       endings.about(moment, moment && !PartMeasures.isCouple(load));
@@ -156,7 +179,7 @@ final class AskCheck {
   }
 
   /** What is no single part. */
-  private void whole(String kind, Set<Measure> measures) {
+  void whole(String kind, Set<Measure> measures) {
     if (!endings.has(kind, measures)) {
       return;
     }
@@ -194,7 +217,7 @@ final class AskCheck {
     return names;
   }
 
-  private List<String> givenLoads() {
+  List<String> givenLoads() {
     return device.loads().stream().filter(one -> !(one instanceof Sought)).map(Load::name).toList();
   }
 

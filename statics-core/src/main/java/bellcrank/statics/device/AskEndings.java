@@ -93,7 +93,7 @@ final class AskEndings {
           AskText.stretch(stretch).strip(),
           stretch.distance().isPresent()
               ? "no place: only normal, shear and moment of a member have one"
-              : "no line: only the distance of a resultant or centre is along one");
+              : "no line: only the distance of a resultant, centre or load is along one");
     }
   }
 

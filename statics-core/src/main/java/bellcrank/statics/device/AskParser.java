@@ -13,7 +13,8 @@ import java.util.regex.Pattern;
 /** Reads the text of an ask from left to right, without recursion. */
 final class AskParser {
 
-  private static final Pattern CALL = Pattern.compile("(group|resultant|centre)\\s*+\\(");
+  private static final Pattern CALL =
+      Pattern.compile("(group|resultant|centre|multiple|distance)\\s*+\\(");
   private static final Pattern LOOKS_LIKE_CALL = Pattern.compile("[^\\s(]++\\(.*+", Pattern.DOTALL);
   private static final Set<String> ENDINGS_AND_FROM =
       Set.of("on", "about", "at", "along", "each", "in", "per", "from");
@@ -34,6 +35,22 @@ final class AskParser {
   }
 
   private Ask ask() {
+    String extreme = cursor.peekWord();
+    if (!AskText.EXTREMES.contains(extreme)) {
+      return plainOrRatio();
+    }
+    cursor.word();
+    if (cursor.atEnd()) {
+      throw pieces.fail(
+          extreme, "an ask after " + extreme + "; a part of that name in double quotes");
+    }
+    Ask whole = plainOrRatio();
+    Ask within = whole.inNoCase();
+    Ask end = extreme.equals(Subject.Extreme.GREATEST) ? within.greatest() : within.least();
+    return whole.loadCase().map(end::inCase).orElse(end);
+  }
+
+  private Ask plainOrRatio() {
     Ask first = single();
     if (cursor.atEnd()) {
       return first;
@@ -46,18 +63,9 @@ final class AskParser {
     if (!cursor.atEnd()) {
       throw pieces.fail("per", "one ratio of two asks");
     }
-    Optional<String> loadCase = second.loadCase();
-    Ask plain =
-        new Ask(
-            second.subject(),
-            second.measure(),
-            second.on(),
-            second.about(),
-            second.stretch(),
-            second.each(),
-            Optional.empty());
-    Ask ratio = first.per(plain);
-    return loadCase.map(ratio::inCase).orElse(ratio);
+    Ask plain = second.inNoCase();
+    Ask ratio = pieces.checked("per", () -> first.per(plain));
+    return second.loadCase().map(ratio::inCase).orElse(ratio);
   }
 
   /** One side of a ratio, or the whole; stops at {@code per} or at the end. */
@@ -77,6 +85,11 @@ final class AskParser {
     if (cursor.atEnd()) {
       throw pieces.fail("", "an ask such as heel.x on lever");
     }
+    if (AskText.EXTREMES.contains(cursor.peekWord())) {
+      throw pieces.fail(
+          cursor.peekWord(),
+          "greatest or least once, before the whole ask; a part of that name in double quotes");
+    }
     if (cursor.atQuote()) {
       String name = pieces.quoted();
       return measured(pieces.checked(name, () -> new Subject.Part(name)));
@@ -86,6 +99,15 @@ final class AskParser {
       String head = call.group(1);
       cursor.skip(head.length());
       List<String> names = pieces.list(head);
+      if (head.equals("distance")) {
+        if (names.size() > 1) {
+          throw pieces.fail(head, "one load: distance(" + names.get(0) + ") along A–B");
+        }
+        return Ask.of(new Subject.Place(names.get(0)), Measure.DISTANCE);
+      }
+      if (head.equals("multiple")) {
+        return Ask.of(pieces.checked(head, () -> new Subject.Multiple(names)), Measure.VALUE);
+      }
       return measured(
           pieces.checked(
               head,
@@ -115,7 +137,8 @@ final class AskParser {
           : Ask.of(subject(raw), Measure.VALUE);
     }
     Measure measure = measure(raw.substring(dot + 1));
-    return Ask.of(subject(raw.substring(0, dot).strip()), measure);
+    Subject subject = subject(raw.substring(0, dot).strip());
+    return pieces.checked(measure.word(), () -> Ask.of(subject, measure));
   }
 
   private Subject subject(String name) {
@@ -123,10 +146,13 @@ final class AskParser {
       case "advantage" -> new Subject.Advantage();
       case "resultant" -> new Subject.Resultant(List.of());
       case "centre" -> new Subject.Centre(List.of());
+      case "multiple" -> new Subject.Multiple(List.of());
       default -> {
         if (LOOKS_LIKE_CALL.matcher(name).matches()) {
           throw pieces.fail(
-              name, "group(…), resultant(…) or centre(…), or a name in double quotes");
+              name,
+              "group(…), resultant(…), centre(…), multiple(…) or distance(…), or a name in double"
+                  + " quotes");
         }
         yield pieces.checked(name, () -> new Subject.Part(name));
       }

@@ -16,8 +16,21 @@ final class AskText {
   private static final Set<String> WORDS =
       Set.of("on", "about", "at", "of", "along", "each", "in", "per", "from", "to");
 
+  /** Words that stand before a whole ask. */
+  static final Set<String> EXTREMES = Set.of(Subject.Extreme.GREATEST, Subject.Extreme.LEAST);
+
   private static final Set<String> HEADS =
-      Set.of("outcome", "freedoms", "redundancy", "advantage", "resultant", "centre", "group");
+      Set.of(
+          "outcome",
+          "freedoms",
+          "redundancy",
+          "verdict",
+          "friction factor",
+          "advantage",
+          "resultant",
+          "centre",
+          "group",
+          "multiple");
 
   private static final double SMALLEST_PLAIN = 1e-6;
   private static final double LARGEST_PLAIN = 1e9;
@@ -46,6 +59,15 @@ final class AskText {
     }
     if (subject instanceof Subject.Ratio ratio) {
       return of(ratio.numerator()) + " per " + of(ratio.denominator());
+    }
+    if (subject instanceof Subject.Extreme extreme) {
+      return extreme.word() + " " + of(extreme.of());
+    }
+    if (subject instanceof Subject.Multiple multiple) {
+      return call("multiple", multiple.loads());
+    }
+    if (subject instanceof Subject.Place place) {
+      return call("distance", List.of(place.load()));
     }
     if (subject instanceof Subject.Group group) {
       return measured(call("group", group.bodies()), ask) + from(group.from());
@@ -93,7 +115,10 @@ final class AskText {
 
   static String name(String name) {
     boolean unclear =
-        HEADS.contains(name) || name.chars().anyMatch(c -> ".,()".indexOf(c) >= 0) || hasWord(name);
+        HEADS.contains(name)
+            || EXTREMES.contains(new AskCursor(name).peekWord())
+            || name.chars().anyMatch(c -> ".,()".indexOf(c) >= 0)
+            || hasWord(name);
     return unclear ? Check.quote(name) : name;
   }
 

@@ -57,6 +57,18 @@ final class Check {
     return value + 0.0;
   }
 
+  /** A coefficient of friction. */
+  static double friction(String part, String field, double value) {
+    if (!(value <= LARGEST)) {
+      throw new ModelException(
+          part,
+          field,
+          value,
+          "a finite number of 0 or more: the tangent of a friction angle below 90 degrees");
+    }
+    return notNegative(part, field, value);
+  }
+
   static List<String> different(String part, String field, List<String> names, int least) {
     if (names.size() < least) {
       throw new ModelException(part, field, names, "at least " + least + " names");

@@ -42,8 +42,8 @@ public record Contact(
   public Contact {
     Check.name("contact", name);
     Check.different(name, "joins", List.of(body, other), 2);
-    Check.notNegative(name, "friction", friction);
-    Check.notNegative(name, "kinetic friction", kineticFriction);
+    Check.friction(name, "friction", friction);
+    Check.friction(name, "kinetic friction", kineticFriction);
     if (kineticFriction > friction) {
       throw new ModelException(
           name, "kinetic friction", kineticFriction, "at most the static one, " + friction);

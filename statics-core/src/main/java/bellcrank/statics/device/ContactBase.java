@@ -46,8 +46,8 @@ public record ContactBase(
     Check.name("contact base", name);
     Check.different(name, "joins", List.of(body, other), 2);
     Check.positive(name, "width", width);
-    Check.notNegative(name, "friction", friction);
-    Check.notNegative(name, "kinetic friction", kineticFriction);
+    Check.friction(name, "friction", friction);
+    Check.friction(name, "kinetic friction", kineticFriction);
     if (kineticFriction > friction) {
       throw new ModelException(
           name, "kinetic friction", kineticFriction, "at most the static one, " + friction);

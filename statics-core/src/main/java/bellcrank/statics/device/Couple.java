@@ -1,11 +1,14 @@
 package bellcrank.statics.device;
 
 /**
- * A couple on a member.
+ * A couple on a member, or one that turns a screw about the screw's own axis. The latter is square
+ * to the plane: it has no part in the balance of the members, and only the thread ties it to the
+ * axial force.
  *
  * @param name name, unique among connections and loads
- * @param member name of the member
- * @param moment in N·m, counter-clockwise positive
+ * @param member name of the member, or of a screw if no body has that name
+ * @param moment in N·m; on a member counter-clockwise positive, on a screw positive if it drives
+ *     the screw's two ends apart
  */
 public record Couple(String name, String member, double moment) implements Load {
 
@@ -13,8 +16,9 @@ public record Couple(String name, String member, double moment) implements Load 
    * Checks the fields.
    *
    * @param name name, unique among connections and loads
-   * @param member name of the member
-   * @param moment in N·m, counter-clockwise positive
+   * @param member name of the member, or of a screw if no body has that name
+   * @param moment in N·m; on a member counter-clockwise positive, on a screw positive if it drives
+   *     the screw's two ends apart
    * @throws ModelException if the name is not acceptable or the moment is not finite
    */
   public Couple {

@@ -19,8 +19,8 @@ final class DeviceValidation {
 
   /** What a mechanical advantage can be taken of. */
   private static final String EFFORT_OR_RESISTANCE =
-      "a force, weight, couple, sought force of given direction, sought couple, sought mass,"
-          + " strut, line, reeving or screw";
+      "a force, weight, couple on a member, sought force of given direction, sought couple on a"
+          + " member, sought mass, strut, line, reeving or screw";
 
   private final DeviceBuilder device;
   private final List<Problem> problems = new ArrayList<>();
@@ -46,6 +46,7 @@ final class DeviceValidation {
     device.members.forEach(this::member);
     device.joints.forEach(joint -> point(joint.name(), "at", joint.at()));
     device.connections.forEach(this::connection);
+    problems.addAll(new OpposedPushes(device).problems());
     device.loads.forEach(load -> new LoadValidation(this).check(load));
     device.counts.forEach(
         (name, count) -> {
@@ -192,7 +193,7 @@ final class DeviceValidation {
 
   private void force(String field, String name) {
     List<String> usable = new ArrayList<>();
-    device.loads.stream().filter(DeviceValidation::canWork).forEach(one -> usable.add(one.name()));
+    device.loads.stream().filter(this::canWork).forEach(one -> usable.add(one.name()));
     device.connections.stream()
         .filter(DeviceValidation::canWork)
         .forEach(one -> usable.add(one.name()));
@@ -209,13 +210,15 @@ final class DeviceValidation {
             : EFFORT_OR_RESISTANCE + "; " + oneOf("part", name, usable));
   }
 
-  private static boolean canWork(Load load) {
+  private boolean canWork(Load load) {
     return load instanceof Force
         || load instanceof Weight
-        || load instanceof Couple
+        // a couple about a screw's own axis turns nothing in the plane
+        || (load instanceof Couple couple && !isScrew(couple.member()))
         || (load instanceof Sought sought
             && sought.want() != Sought.Want.COMPONENTS
-            && sought.want() != Sought.Want.INTENSITY);
+            && sought.want() != Sought.Want.INTENSITY
+            && !isScrew(sought.body()));
   }
 
   /** Whether a connection can be let go, so that its tension is an effort or a resistance. */
@@ -224,6 +227,11 @@ final class DeviceValidation {
         || connection instanceof Line
         || connection instanceof Reeving
         || connection instanceof Screw;
+  }
+
+  /** Whether there is a screw of that name, and the name is no body's. */
+  boolean isScrew(String name) {
+    return !bodies.containsKey(name) && connections.get(name) instanceof Screw;
   }
 
   /** The pin of that name, if the name is no body's. */
@@ -246,6 +254,18 @@ final class DeviceValidation {
     }
     problem(part, "body", Check.quote(body), oneOf("body", body, bodies.keySet()));
     return false;
+  }
+
+  boolean isBody(String name) {
+    return bodies.containsKey(name);
+  }
+
+  List<String> memberAndScrewNames() {
+    List<String> names = new ArrayList<>(device.members.stream().map(Member::name).toList());
+    connections.values().stream()
+        .filter(Screw.class::isInstance)
+        .forEach(screw -> names.add(screw.name()));
+    return names;
   }
 
   List<String> bodyAndPinNames() {

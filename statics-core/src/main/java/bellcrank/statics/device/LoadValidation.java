@@ -15,7 +15,7 @@ final class LoadValidation {
     if (load instanceof Force force) {
       target(force.name(), force.body(), Optional.of(force.at()));
     } else if (load instanceof Couple couple) {
-      member(couple.name(), "member", couple.member());
+      turned(couple.name(), couple.member());
     } else if (load instanceof SpreadLoad spread) {
       member(spread.name(), "member", spread.member());
       boolean from = device.point(spread.name(), "from", spread.from());
@@ -37,7 +37,7 @@ final class LoadValidation {
       }
     } else if (load instanceof Sought sought) {
       if (sought.want() == Sought.Want.COUPLE) {
-        member(sought.name(), "member", sought.body());
+        turned(sought.name(), sought.body());
       } else if (sought.want() == Sought.Want.INTENSITY) {
         String from = sought.at().orElse("");
         String to = sought.to().orElse("");
@@ -95,6 +95,22 @@ final class LoadValidation {
     if (body && at) {
       device.atJoint(name, end.body(), end.at());
     }
+  }
+
+  /** What a couple acts on: a member, or a screw about its own axis. */
+  private void turned(String name, String target) {
+    if (device.isScrew(target)) {
+      return;
+    }
+    if (device.isBody(target)) {
+      member(name, "member", target);
+      return;
+    }
+    device.problem(
+        name,
+        "member",
+        Check.quote(target),
+        DeviceValidation.oneOf("member or screw", target, device.memberAndScrewNames()));
   }
 
   private void member(String name, String field, String member) {

@@ -61,7 +61,11 @@ public enum Measure {
   /** Number of ways in which the device can still move. */
   FREEDOMS("freedoms"),
   /** Number of restraints that are too many. */
-  REDUNDANCY("redundancy");
+  REDUNDANCY("redundancy"),
+  /** Whether the device stands, with all one-sided and rough parts decided. */
+  VERDICT("verdict"),
+  /** Least factor, common to all coefficients of friction, at which the device just holds. */
+  FRICTION_FACTOR("friction factor");
 
   private final String word;
 

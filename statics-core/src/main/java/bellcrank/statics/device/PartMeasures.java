@@ -11,7 +11,19 @@ import java.util.stream.Collectors;
 final class PartMeasures {
 
   static final Set<Measure> WHOLE =
-      EnumSet.of(Measure.OUTCOME, Measure.FREEDOMS, Measure.REDUNDANCY);
+      EnumSet.of(
+          Measure.OUTCOME,
+          Measure.FREEDOMS,
+          Measure.REDUNDANCY,
+          Measure.VERDICT,
+          Measure.FRICTION_FACTOR);
+
+  static final Set<Measure> MULTIPLE = EnumSet.of(Measure.VALUE);
+
+  static final Set<Measure> PLACE = EnumSet.of(Measure.DISTANCE);
+
+  /** The couple of a screw has no moment in the plane. */
+  static final Set<Measure> SCREW_COUPLE = EnumSet.of(Measure.VALUE, Measure.COUPLE);
 
   static final Set<Measure> MEMBER = EnumSet.of(Measure.NORMAL, Measure.SHEAR, Measure.MOMENT);
 
@@ -39,7 +51,7 @@ final class PartMeasures {
   }
 
   static Set<Measure> of(Connection connection) {
-    if (connection instanceof Clamp) {
+    if (connection instanceof Clamp || (connection instanceof Pin pin && pin.friction() > 0)) {
       return force(Measure.COUPLE);
     } else if (connection instanceof Roller || connection instanceof Slot) {
       return force(Measure.NORMAL);
@@ -75,6 +87,14 @@ final class PartMeasures {
     return load instanceof Couple
         || load instanceof TorsionSpring
         || (load instanceof Sought sought && sought.want() == Sought.Want.COUPLE);
+  }
+
+  /** Whether a load is a couple about the own axis of a screw. */
+  static boolean isOnScrew(Load load, Device device) {
+    return (load instanceof Couple couple && device.body(couple.member()).isEmpty())
+        || (load instanceof Sought sought
+            && sought.want() == Sought.Want.COUPLE
+            && device.body(sought.body()).isEmpty());
   }
 
   static String kind(Load load) {

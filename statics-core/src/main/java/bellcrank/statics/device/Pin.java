@@ -29,7 +29,7 @@ public record Pin(String name, String at, List<String> bodies, double radius, do
     Check.name("pin", name);
     bodies = Check.different(name, "joins", bodies, 2);
     Check.notNegative(name, "radius", radius);
-    Check.notNegative(name, "friction", friction);
+    Check.friction(name, "friction", friction);
     if (friction > 0 && radius == 0) {
       throw new ModelException(name, "radius", radius, "a radius above 0, since there is friction");
     }

@@ -4,7 +4,8 @@ import java.util.List;
 
 /**
  * A power screw or turnbuckle between two points: one axial force, tension positive, and the couple
- * that turns it against it.
+ * that turns it against it. A {@link Couple} or a sought couple on the screw is named by the screw
+ * in place of a member.
  *
  * @param name name, unique among connections and loads
  * @param first end on the body on which its force is reported
@@ -33,7 +34,7 @@ public record Screw(
     Check.different(name, "joins", List.of(first.body(), second.body()), 2);
     Check.positive(name, "lead", lead);
     Check.positive(name, "mean radius", meanRadius);
-    Check.notNegative(name, "friction", friction);
+    Check.friction(name, "friction", friction);
   }
 
   @Override

@@ -9,8 +9,8 @@ import java.util.Optional;
  *
  * @param name name, unique among connections and loads
  * @param want what is sought
- * @param body name of the member, joint or pin on which it acts; a member for an intensity or
- *     couple
+ * @param body name of the member, joint or pin on which it acts; a member for an intensity; for a
+ *     couple a member, or a screw if no body has that name
  * @param at name of the point where it acts, or where an intensity starts; empty only for a couple
  * @param direction for a force or intensity: the direction of a positive size; empty otherwise
  * @param to for an intensity: name of the point where it ends; empty otherwise
@@ -30,7 +30,10 @@ public record Sought(
     FORCE,
     /** Both components of a force. */
     COMPONENTS,
-    /** A couple, counter-clockwise positive. */
+    /**
+     * A couple, counter-clockwise positive; on a screw the one about its own axis, positive if it
+     * drives the screw's two ends apart.
+     */
     COUPLE,
     /** A mass whose weight acts at the point. */
     MASS,

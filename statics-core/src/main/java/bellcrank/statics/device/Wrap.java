@@ -36,7 +36,7 @@ public record Wrap(String name, Stop first, Stop post, Stop last, double frictio
       throw new ModelException(name, "wrap", first.kind() + ", " + last.kind(), "plain ends");
     }
     Check.positive(name, "radius", post.radius());
-    Check.notNegative(name, "friction", friction);
+    Check.friction(name, "friction", friction);
     if (extraTurns < 0) {
       throw new ModelException(name, "extra turns", extraTurns, "0 or more");
     }

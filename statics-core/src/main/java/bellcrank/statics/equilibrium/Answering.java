@@ -53,7 +53,7 @@ final class Answering {
   private Answer subject(Ask ask) {
     Subject subject = ask.subject();
     if (subject instanceof Subject.Whole) {
-      return whole(ask.measure());
+      return whole(ask);
     }
     if (subject instanceof Subject.Ratio ratio) {
       return ratio(answer(ratio.numerator()), answer(ratio.denominator()));
@@ -75,11 +75,18 @@ final class Answering {
       Optional<Answer> none = balance.noForces();
       return none.isPresent() ? none.get() : new GroupAnswers(balance, solved).answer(group, ask);
     }
-    return part(((Subject.Part) subject).name(), ask);
+    return subject instanceof Subject.Part part ? part(part.name(), ask) : ofLimits(ask);
   }
 
-  private Answer whole(Measure measure) {
-    return switch (measure) {
+  private static Answer ofLimits(Ask ask) {
+    return new Answer.Unanswered(
+        Answer.Reason.NOT_DECIDED,
+        ask.text() + " is worked out by the limits, not by the balance alone");
+  }
+
+  private Answer whole(Ask ask) {
+    return switch (ask.measure()) {
+      case VERDICT, FRICTION_FACTOR -> ofLimits(ask);
       case FREEDOMS -> new Answer.Value(balance.freedoms().size(), Dimension.NUMBER);
       case REDUNDANCY -> new Answer.Value(balance.redundancy(), Dimension.NUMBER);
       default -> new Answer.Words(balance.outcome().words());

@@ -4,8 +4,10 @@ import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.Connection;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.LoadCase;
+import bellcrank.statics.device.ModelException;
 import bellcrank.statics.device.Pin;
 import bellcrank.statics.device.Pose;
+import bellcrank.statics.equilibrium.internal.Assembly;
 import bellcrank.statics.equilibrium.internal.MotionFinder;
 import bellcrank.statics.equilibrium.internal.Solved;
 import java.util.ArrayList;
@@ -32,6 +34,15 @@ public final class Balance {
   private final Solved solved;
   private final List<String> undecided;
   private final List<Violation> violations;
+
+  private Balance(Balance of, Solved solved) {
+    device = of.device;
+    loadCase = of.loadCase;
+    pose = of.pose;
+    this.solved = solved;
+    undecided = List.of();
+    violations = new Conditions(device, solved).violations();
+  }
 
   private Balance(Device device, LoadCase loadCase, Pose pose) {
     this.device = device;
@@ -77,6 +88,44 @@ public final class Balance {
    */
   public static Balance of(Device device, LoadCase loadCase, Pose pose) {
     return new Balance(device, loadCase, pose);
+  }
+
+  /**
+   * All force components that a device has, in the order of {@link #withForces}: of connections,
+   * the friction couples of dry pins among them, then sought quantities.
+   *
+   * @return an ask for each
+   */
+  public List<Ask> components() {
+    return UnknownNames.all(device, Assembly.withDryPins(device));
+  }
+
+  /**
+   * This balance with forces that are known, where statics alone leaves several possible: from a
+   * measurement, or from what else decides between them. Every answer is then read from these
+   * forces. They are not changed so as to fit: {@link #residual()} tells how well they close.
+   *
+   * @param forces one value in SI units for each of {@link #components()}; a mass as its weight in
+   *     N, an intensity as the total force in N
+   * @return the balance with these forces
+   * @throws bellcrank.statics.device.ModelException if the number of values differs or one is not
+   *     finite
+   */
+  public Balance withForces(List<Double> forces) {
+    Assembly assembly = Assembly.withDryPins(device);
+    if (forces.size() != assembly.columns()) {
+      throw new ModelException(
+          device.name(), "forces", forces.size() + " values", assembly.columns() + " values");
+    }
+    double[] values = new double[forces.size()];
+    for (int column = 0; column < values.length; column++) {
+      double value = forces.get(column);
+      if (!Double.isFinite(value)) {
+        throw new ModelException(device.name(), "forces", value, "finite numbers");
+      }
+      values[column] = assembly.isCouple(column) ? value / device.size() : value;
+    }
+    return new Balance(this, Solved.with(device, loadCase, pose, values));
   }
 
   /** Parts whose law is a range even where the equations have one solution. */

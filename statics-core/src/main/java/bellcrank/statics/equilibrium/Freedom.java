@@ -28,6 +28,21 @@ public record Freedom(List<BodyMotion> motions, boolean critical, boolean driven
   }
 
   /**
+   * A motion with its words.
+   *
+   * @param device the device that moves
+   * @param motions the bodies that move
+   * @param critical whether only a special shape leaves it free
+   * @param driven whether loads drive it
+   * @return the freedom
+   */
+  public static Freedom of(
+      Device device, List<BodyMotion> motions, boolean critical, boolean driven) {
+    String words = new FreedomWriter(device, UnitSystem.SI).words(motions, critical, driven);
+    return new Freedom(motions, critical, driven, words);
+  }
+
+  /**
    * The motion in a sentence, places in other units.
    *
    * @param device the device that moves

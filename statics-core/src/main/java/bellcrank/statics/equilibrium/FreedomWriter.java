@@ -10,13 +10,9 @@ import bellcrank.statics.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /** Turns velocities into body motions and words. */
 final class FreedomWriter {
-
-  /** Turning slower than this share of the fastest motion over the size is a slide. */
-  private static final double SLIDE = 1e-8;
 
   /** A body listed beyond this number is only counted in words. */
   private static final int LISTED = 4;
@@ -37,21 +33,13 @@ final class FreedomWriter {
     List<BodyMotion> motions = new ArrayList<>();
     for (int body = 0; body < finder.assembly().bodyCount(); body++) {
       double[] v = finder.bodyVelocity(motion, body);
-      if (v[0] == 0 && v[1] == 0 && v[2] == 0) {
-        continue;
+      if (v[0] != 0 || v[1] != 0 || v[2] != 0) {
+        Vector velocity = Vector.of(v[0], v[1]);
+        String name = finder.assembly().bodyName(body);
+        motions.add(BodyMotion.of(device, name, velocity, finder.reference(body), v[2]));
       }
-      Point reference = finder.reference(body);
-      Vector velocity = Vector.of(v[0], v[1]);
-      Optional<Point> centre = Optional.empty();
-      double turning = Math.abs(v[2]) * device.size() > SLIDE ? v[2] : 0;
-      if (turning != 0) {
-        centre = Optional.of(reference.plus(velocity.perpendicular().times(1 / turning)));
-      }
-      motions.add(
-          new BodyMotion(finder.assembly().bodyName(body), turning, velocity, reference, centre));
     }
-    String words = new FreedomWriter(device, UnitSystem.SI).words(motions, critical, driven);
-    return new Freedom(motions, critical, driven, words);
+    return Freedom.of(device, motions, critical, driven);
   }
 
   String words(List<BodyMotion> motions, boolean critical, boolean driven) {
@@ -86,20 +74,7 @@ final class FreedomWriter {
       return name + " turns" + sense + " about " + place(motion.centre().get());
     }
     boolean joint = device.body(name).filter(Joint.class::isInstance).isPresent();
-    return name + (joint ? " moves " : " slides ") + direction(motion.velocity());
-  }
-
-  private static String direction(Vector v) {
-    double degrees = Math.toDegrees(Math.atan2(v.y(), v.x()));
-    String[] words = {"right", "up", "left", "down"};
-    double quarters = degrees / 90;
-    if (Math.abs(quarters - Math.rint(quarters)) < 1e-6) {
-      return words[Math.floorMod((int) Math.rint(quarters), 4)];
-    }
-    String level = v.x() > 0 ? "right" : "left";
-    String steep = v.y() > 0 ? "up" : "down";
-    double slope = Math.toDegrees(Math.atan2(Math.abs(v.y()), Math.abs(v.x())));
-    return level + " and " + steep + " at " + rounded(slope) + "° to the level";
+    return name + (joint ? " moves " : " slides ") + DirectionWords.of(motion.velocity());
   }
 
   /** Name of the point at a place, or its coordinates. */
@@ -119,12 +94,5 @@ final class FreedomWriter {
 
   private double near() {
     return 1e-6 * device.size();
-  }
-
-  private static String rounded(double value) {
-    return java.math.BigDecimal.valueOf(value)
-        .round(new java.math.MathContext(4))
-        .stripTrailingZeros()
-        .toPlainString();
   }
 }

@@ -36,6 +36,11 @@ final class LoadAnswers {
 
   Answer load(String name, Ask ask) {
     Load load = device.load(name).orElseThrow();
+    if (load instanceof Couple couple && device.body(couple.member()).isEmpty()) {
+      // about a screw's own axis: not among the loads in the plane
+      double moment = couple.moment() * balance.loadCase().factor(name);
+      return new Answer.Value(moment, Dimension.MOMENT);
+    }
     Point about = ask.about().map(device::point).orElseGet(() -> place(load));
     int body =
         load instanceof Spring spring

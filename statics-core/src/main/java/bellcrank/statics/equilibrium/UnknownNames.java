@@ -52,8 +52,34 @@ final class UnknownNames {
     return List.copyOf(asks);
   }
 
+  /** One ask for each unknown, in the order of the assembly. */
+  static List<Ask> all(Device device, Assembly assembly) {
+    List<Ask> asks = new ArrayList<>();
+    for (int i = 0; i < device.connections().size(); i++) {
+      int count = assembly.columnCount(i);
+      for (int k = 0; k < count; k++) {
+        asks.add(name(device.connections().get(i), k, count));
+      }
+    }
+    for (Sought sought : device.sought()) {
+      if (sought.want() == Sought.Want.COMPONENTS) {
+        asks.add(Ask.of(sought.name(), Measure.X));
+        asks.add(Ask.of(sought.name(), Measure.Y));
+      } else {
+        asks.add(Ask.of(sought.name(), Measure.VALUE));
+      }
+    }
+    return List.copyOf(asks);
+  }
+
   private static Ask name(Connection connection, int k, int count) {
     String name = connection.name();
+    if (connection instanceof Pin pin && (count == 3 || count == 3 * pin.bodies().size())) {
+      Measure measure = k % 3 == 0 ? Measure.X : k % 3 == 1 ? Measure.Y : Measure.COUPLE;
+      return count == 3
+          ? Ask.of(name, measure)
+          : Ask.of(name, measure).onBody(pin.bodies().get(k / 3));
+    }
     if (connection instanceof Pin pin) {
       Measure measure = k % 2 == 0 ? Measure.X : Measure.Y;
       return count == 2

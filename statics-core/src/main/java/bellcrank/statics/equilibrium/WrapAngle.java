@@ -5,11 +5,18 @@ import bellcrank.statics.device.Wrap;
 import bellcrank.statics.geometry.Point;
 
 /** Angle over which a rope lies on a post, as drawn, with the extra turns. */
-final class WrapAngle {
+public final class WrapAngle {
 
   private WrapAngle() {}
 
-  static double of(Device device, Wrap wrap) {
+  /**
+   * The angle.
+   *
+   * @param device the device
+   * @param wrap a wrap of it
+   * @return in rad, 0 or more
+   */
+  public static double of(Device device, Wrap wrap) {
     Point from = device.point(wrap.first().at());
     Point centre = device.point(wrap.post().at());
     Point to = device.point(wrap.last().at());

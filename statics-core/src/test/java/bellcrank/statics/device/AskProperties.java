@@ -36,6 +36,13 @@ class AskProperties {
           "outcome",
           "freedoms",
           "redundancy",
+          "verdict",
+          "friction factor",
+          "greatest",
+          "least",
+          "multiple",
+          "multiple(",
+          "distance(",
           "advantage",
           "ground",
           ".",
@@ -103,10 +110,22 @@ class AskProperties {
         Combinators.combine(lists(1), lists(0)).as(Subject.Group::new),
         lists(0).map(Subject.Resultant::new),
         lists(0).map(Subject.Centre::new),
+        limits(),
         Arbitraries.of(new Subject.Advantage(), new Subject.Whole()));
   }
 
+  private Arbitrary<Subject> limits() {
+    return Arbitraries.oneOf(lists(0).map(Subject.Multiple::new), names().map(Subject.Place::new));
+  }
+
+  private static boolean isOfLimits(Ask ask) {
+    return ask.subject() instanceof Subject.Multiple || ask.subject() instanceof Subject.Place;
+  }
+
   private static Measure fitting(Subject subject, Measure measure) {
+    if (subject instanceof Subject.Multiple || subject instanceof Subject.Place) {
+      return Measure.VALUE;
+    }
     return subject instanceof Subject.Whole && !PartMeasures.WHOLE.contains(measure)
         ? Measure.OUTCOME
         : measure;
@@ -134,8 +153,11 @@ class AskProperties {
 
   @Provide
   Arbitrary<Ask> asks() {
-    Arbitrary<Ask> ratios = Combinators.combine(singles(), singles()).as(Ask::per);
-    return Combinators.combine(Arbitraries.oneOf(singles(), ratios), names().optional())
+    Arbitrary<Ask> sides = singles().filter(ask -> !isOfLimits(ask));
+    Arbitrary<Ask> ratios = Combinators.combine(sides, sides).as(Ask::per);
+    Arbitrary<Ask> plain = Arbitraries.oneOf(singles(), ratios);
+    Arbitrary<Ask> ends = Arbitraries.oneOf(plain.map(Ask::greatest), plain.map(Ask::least));
+    return Combinators.combine(Arbitraries.oneOf(plain, ends), names().optional())
         .as((ask, loadCase) -> loadCase.map(ask::inCase).orElse(ask));
   }
 

@@ -33,6 +33,14 @@ class AskTest {
     return Ask.of(new Subject.Centre(List.of(bodies)), measure);
   }
 
+  private static Ask multiple(String... loads) {
+    return Ask.of(new Subject.Multiple(List.of(loads)), Measure.VALUE);
+  }
+
+  private static Ask distance(String load) {
+    return Ask.of(new Subject.Place(load), Measure.DISTANCE);
+  }
+
   private static Ask whole(Measure measure) {
     return Ask.of(new Subject.Whole(), measure);
   }
@@ -99,6 +107,26 @@ class AskTest {
           Map.entry("outcome", whole(Measure.OUTCOME)),
           Map.entry("freedoms", whole(Measure.FREEDOMS)),
           Map.entry("redundancy", whole(Measure.REDUNDANCY)),
+          Map.entry("verdict", whole(Measure.VERDICT)),
+          Map.entry("friction factor", whole(Measure.FRICTION_FACTOR)),
+          Map.entry("greatest push", Ask.of("push").greatest()),
+          Map.entry("least wall.normal", part("wall", Measure.NORMAL).least()),
+          Map.entry(
+              "greatest stay.tension each in gust",
+              part("stay", Measure.TENSION).eachPart().greatest().inCase("gust")),
+          Map.entry(
+              "least hand per ram each in gust",
+              Ask.of("hand").per(Ask.of("ram").eachPart()).least().inCase("gust")),
+          Map.entry("greatest multiple", multiple().greatest()),
+          Map.entry("least multiple in gust", multiple().least().inCase("gust")),
+          Map.entry("greatest multiple(winch, hand)", multiple("winch", "hand").greatest()),
+          Map.entry("multiple(winch)", multiple("winch")),
+          Map.entry(
+              "greatest distance(climber) along foot–top",
+              Ask.of(new Subject.Place("climber"), Measure.VALUE)
+                  .alongLine("foot", "top")
+                  .greatest()),
+          Map.entry("least distance(climber)", distance("climber").least()),
           Map.entry("outcome in gust", whole(Measure.OUTCOME).inCase("gust")),
           Map.entry(
               "stay.tension each in gust", part("stay", Measure.TENSION).eachPart().inCase("gust")),
@@ -138,6 +166,15 @@ class AskTest {
           heel.x on push from left               | heel.x on "push from left"
           No. 3.x                                | "No. 3".x
           bar (left).tension                     | "bar (left)".tension
+          greatest   multiple ( a,"b" )          | greatest multiple(a, b)
+          greatest hand in gust each             | greatest hand each in gust
+          least distance (hand) in gust along A to B | least distance(hand) along A–B in gust
+          greatest "least push"                  | greatest "least push"
+          "greatest".x                           | "greatest".x
+          greatest.x                             | "greatest".x
+          verdict.x                              | "verdict".x
+          distance.x                             | distance.x
+          greatest group                         | greatest "group"
           group.x                                | "group".x
           outcome.x                              | "outcome".x
           each.x                                 | "each".x
@@ -161,6 +198,11 @@ class AskTest {
         "group",
         "centre",
         "outcome",
+        "verdict",
+        "friction factor",
+        "multiple",
+        "greatest",
+        "least load",
         "on",
         "A. C"
       })
@@ -170,7 +212,19 @@ class AskTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"atlas", "hinge pin", "A–C", "group 2", "Each", "ground", "½ bar", "x"})
+  @ValueSource(
+      strings = {
+        "atlas",
+        "hinge pin",
+        "A–C",
+        "group 2",
+        "Each",
+        "ground",
+        "½ bar",
+        "x",
+        "distance",
+        "leastways"
+      })
   void plainNamesAreNotQuoted(String name) {
     assertThat(Ask.of(name).text()).isEqualTo(name);
   }
@@ -232,7 +286,7 @@ class AskTest {
           group(a                   | group         | a comma or a closing bracket after "a"
           group(a(b)).x             | group         | a comma or a closing bracket after "a"
           group("a)                 | "             | a closing double quote
-          resulant(a, b).x          | resulant(a, b)| group(…), resultant(…) or centre(…)
+          resulant(a, b).x          | resulant(a, b)| group(…), resultant(…), centre(…), multiple(…) or distance(…)
           ladder at wall.x          | at wall.x     | a place on a bar
           lever.moment at           | at            | a place on a bar
           lever.moment at 3 of A–B  | 3             | a length; 3 has no unit
@@ -248,6 +302,19 @@ class AskTest {
           m.x along A–B to C        | B to C        | one en dash or to
           m.x along A–A             | A             | two different points
           a per b per c             | per           | one ratio of two asks
+          greatest                  | greatest      | an ask after greatest; a part of that name
+          greatest least a          | least         | greatest or least once, before the whole ask
+          a per least b             | least         | greatest or least once, before the whole ask
+          a per multiple(b)         | per           | two plain asks: greatest or least stands before
+          greatest distance(b) per a | per          | two plain asks: greatest or least stands before
+          greatest a in gust per b  | in            | the case after the second ask
+          greatest multiple(a, a)   | multiple      | names that differ
+          greatest multiple(a).x    | .x            | the end, or one of
+          greatest multiple.x       | x             | no measure: a multiple and a distance have none
+          greatest multiple()       | multiple      | names with commas between them
+          greatest distance(a, b)   | distance      | one load: distance(a) along A–B
+          greatest distance()       | distance      | names with commas between them
+          greatest distance(a) along A–A | A        | two different points
           a in gust per b           | in            | the case after the second ask
           """)
   void textsThatAreNoAskAreRefusedWithTheOffendingPiece(String text, String piece, String wanted) {
@@ -290,7 +357,9 @@ class AskTest {
     assertThatThrownBy(() -> resultant(Measure.X, "a", "a")).hasMessageContaining("that differ");
     assertThatThrownBy(() -> centre(Measure.X, "")).isInstanceOf(ModelException.class);
     assertThatThrownBy(() -> whole(Measure.X))
-        .hasMessage("ask: measure is x; wanted: outcome, freedoms or redundancy");
+        .hasMessage(
+            "ask: measure is x; wanted: outcome, freedoms, redundancy, verdict or friction"
+                + " factor");
     Ask ratio = ram.per(ram);
     assertThatThrownBy(() -> ratio.per(ram)).hasMessageContaining("no ratios themselves");
     assertThatThrownBy(() -> ram.per(ram.inCase("gust"))).hasMessageContaining("for both");
@@ -300,6 +369,26 @@ class AskTest {
     assertThatThrownBy(ratio::eachPart).hasMessageContaining("at its two sides");
     assertThatThrownBy(() -> Ask.of(new Subject.Ratio(ram, ram), Measure.X))
         .hasMessageContaining("at its two sides");
+    Ask end = ram.greatest();
+    assertThatThrownBy(end::least).hasMessageContaining("greatest or least once");
+    assertThatThrownBy(() -> ram.inCase("gust").least())
+        .hasMessage(
+            "ask: least is ram in gust; wanted: greatest or least once, before the whole ask, and the"
+                + " case of the whole, not of the ask within");
+    assertThatThrownBy(() -> end.per(ram)).hasMessageContaining("before the whole ratio");
+    assertThatThrownBy(() -> ram.per(distance("hand"))).hasMessageContaining("are in none");
+    assertThatThrownBy(() -> end.onBody("a")).hasMessageContaining("in the ask within");
+    assertThatThrownBy(() -> end.aboutPoint("a")).hasMessageContaining("in the ask within");
+    assertThatThrownBy(() -> end.alongLine("a", "b")).hasMessageContaining("in the ask within");
+    assertThatThrownBy(end::eachPart).hasMessageContaining("in the ask within");
+    assertThatThrownBy(() -> Ask.of(end.subject(), Measure.X))
+        .hasMessageContaining("in the ask within");
+    assertThatThrownBy(() -> Ask.of(new Subject.Multiple(List.of()), Measure.X))
+        .hasMessageContaining("no measure");
+    assertThatThrownBy(() -> Ask.of(new Subject.Place("a"), Measure.ARM))
+        .hasMessageContaining("no measure");
+    assertThatThrownBy(() -> distance("")).isInstanceOf(ModelException.class);
+    assertThatThrownBy(() -> multiple("a", "a")).hasMessageContaining("that differ");
   }
 
   /** A yard's worth of parts, one of every kind; it need not be in balance. */
@@ -354,6 +443,9 @@ class AskTest {
                 new SpreadLoad(
                     "wind", "boom", "heel", "head", 1, 2, Optional.empty(), SpreadLoad.Per.LENGTH))
             .weight("barrel", "knot", "tip", 80)
+            .weight("keg", "jib", "tip", 8)
+            .load(new Weight("boom weight", "boom", Optional.empty(), 40))
+            .load(new Couple("winding", "jack", 3))
             .load(new Spring("coil", End.of("boom", "head"), End.of("ground", "heel"), 100, 1))
             .load(new TorsionSpring("hair", "drum", "ground", 2, 0.1))
             .sought("pull", "jib", "tip", Direction.UP)
@@ -361,6 +453,9 @@ class AskTest {
             .load(
                 new Sought(
                     "wrench", Sought.Want.COUPLE, "drum", Optional.empty(), Optional.empty()))
+            .load(
+                new Sought(
+                    "turning", Sought.Want.COUPLE, "jack", Optional.empty(), Optional.empty()))
             .load(sought("ballast", Sought.Want.MASS, "jib"))
             .loadCase(new LoadCase("gust", Map.of("wind", 2.0), 1))
             .advantage("pull", "hand");
@@ -417,6 +512,21 @@ class AskTest {
         "advantage.ideal in gust",
         "outcome in gust",
         "hand.size per pull.size in gust",
+        "winding",
+        "winding.couple",
+        "turning",
+        "turning.couple in gust",
+        "verdict in gust",
+        "friction factor",
+        "greatest pull",
+        "least stay.tension each in gust",
+        "greatest hand.size per pull.size in gust",
+        "least group(boom, jib).x",
+        "greatest boom.moment at 5 m of heel–head each",
+        "greatest multiple",
+        "least multiple(hand, barrel) in gust",
+        "greatest distance(hand) along heel–tip",
+        "greatest distance(keg) along heel–tip in gust",
         "boom.moment at 5 m of heel–head each",
         "boom.shear at 0 m of head–heel",
         "jib.normal at 9 ft of head–tip"
@@ -456,9 +566,9 @@ class AskTest {
           resultant.arm | arm | a point: arm about POINT
           heel.moment about tpi | tpi | the name of a point; the nearest is "tip"
           heel.x about tip | about tip | no point: this x is about none
-          heel.x along heel–tip | along heel–tip | no line: only the distance of a resultant or centre is along one
+          heel.x along heel–tip | along heel–tip | no line: only the distance of a resultant, centre or load is along one
           heal.moment at 1 m of heel–tip | heal | the name of a member: boom, drum, jib
-          hand.x along heel–tip | along heel–tip | no line: only the distance of a resultant or centre is along one
+          hand.x along heel–tip | along heel–tip | no line: only the distance of a resultant, centre or load is along one
           resultant.x at 1 m of heel–tip | at 1 m of heel–tip | no place: only normal, shear and moment of a member have one
           splice.x each | each | a part with a count above 1
           hand each | each | a part with a count above 1
@@ -472,7 +582,7 @@ class AskTest {
           group(boom, jib).x from group(jib) | jib | a body outside the group
           group(boom).line | line | what a group has: x, y, size, direction, couple or moment
           group(boom).x on jib | on jib | no body: only the force of a connection is asked on one
-          resultant(pull).x | pull | the name of a given load: barrel, coil, crank, hair, hand, wind
+          resultant(pull).x | pull | the name of a given load: barrel, boom weight, coil, crank, hair, hand, keg, wind, winding
           resultant.couple | couple | what a resultant has: x, y, size, direction, moment, line, distance or arm
           resultant.distance | distance | a line from whose start it is: along A–B
           resultant.distance along heel–rest | heel–rest | two points at different places
@@ -480,6 +590,32 @@ class AskTest {
           centre | value | what a centre has: x, y or distance
           centre(ground).x | ground | the name of a member or joint: boom, drum, jib, knot
           advantage.x | x | what an advantage has: ideal or actual
+          winding.x | x | what a couple on a screw has: couple
+          winding.moment | moment | what a couple on a screw has: couple
+          turning.moment about heel | moment | what a sought couple on a screw has: couple
+          resultant(hand, winding).x | winding | a load in the plane, not one on a screw
+          multiple(hand) | multiple(hand) | greatest or least before it
+          distance(hand) along heel–tip | distance(hand) along heel–tip | greatest or least before it
+          greatest heal.x | heal | the name of a connection, load or sought quantity; the nearest is "heel"
+          greatest heel.tension | tension | what a pin has: x, y, size, direction or moment
+          greatest outcome | outcome | an ask for a number that may differ from state to state, or multiple, multiple(LOAD) or distance(LOAD) along A–B
+          least friction factor | friction factor | an ask for a number that may differ from state to state, or multiple, multiple(LOAD) or distance(LOAD) along A–B
+          greatest resultant.line | resultant.line | an ask for a number that may differ from state to state, or multiple, multiple(LOAD) or distance(LOAD) along A–B
+          greatest verdict per heel.x | verdict | an ask that is answered by a number
+          greatest heel.x in gsut | gsut | the name of a case; the nearest is "gust"
+          greatest multiple(pull) | pull | the name of a given load: barrel, boom weight, coil, crank, hair, hand, keg, wind, winding
+          greatest multiple(hnad) | hnad | the name of a given load; the nearest is "hand"
+          greatest multiple(hand) each | each | a part with a count above 1
+          greatest multiple on boom | on boom | no body: only the force of a connection is asked on one
+          greatest multiple along heel–tip | along heel–tip | no line: only the distance of a resultant, centre or load is along one
+          greatest distance(keg) | distance | a line from whose start it is: along A–B
+          greatest distance(keg) at 1 m of heel–tip | distance | a line from whose start it is: along A–B
+          greatest distance(keg) along heel–rest | heel–rest | two points at different places
+          greatest distance(keg) along heel–topp | topp | the name of a point: head, heel, rest, tip
+          greatest distance(barrel) along heel–tip | barrel | the name of a force or weight at a point of a member: hand, keg
+          greatest distance(boom weight) along heel–tip | boom weight | the name of a force or weight at a point of a member: hand, keg
+          greatest distance(crank) along heel–tip | crank | the name of a force or weight at a point of a member: hand, keg
+          greatest distance(keg) about heel along heel–tip | about heel | no point: this distance is about none
           outcome per heel.x | outcome | an ask that is answered by a number
           heel.x per resultant.line | resultant.line | an ask that is answered by a number
           heel.x per heal.x | heal | the name of a connection, load or sought quantity; the nearest is "heel"
@@ -518,7 +654,25 @@ class AskTest {
         "a device whose effort and resistance are stated");
     assertThat(Ask.all(plain))
         .extracting(Ask::text)
-        .containsExactly("outcome", "freedoms", "redundancy");
+        .containsExactly("outcome", "freedoms", "redundancy", "verdict", "friction factor");
+  }
+
+  @Test
+  void aMultipleOfAllLoadsNeedsOneThatIsNoWeight() {
+    Device plain =
+        Device.named("ladder")
+            .point("A", 0, 0)
+            .point("B", 1, 0)
+            .member("m", "A", "B")
+            .weight("keg", "m", "B", 8)
+            .sought("pull", "m", "A", Direction.UP)
+            .build();
+    refused(
+        () -> Ask.parse("greatest multiple").check(plain),
+        "multiple",
+        "greatest multiple",
+        "a device with a given load that is no weight, or multiple(LOAD)");
+    Ask.parse("greatest multiple(keg)").check(plain);
   }
 
   @Test
@@ -539,7 +693,7 @@ class AskTest {
             "resultant.line",
             "centre.y",
             "advantage.ideal")
-        .endsWith("advantage.ideal", "advantage", "outcome", "freedoms", "redundancy");
+        .endsWith("advantage", "outcome", "freedoms", "redundancy", "verdict", "friction factor");
   }
 
   @Test

@@ -114,6 +114,56 @@ class DeviceMistakesTest {
             "stop: joins is the joint ring; wanted: a member or the ground, which can turn or hold",
             d -> d.connect(new Contact("stop", "top", "post", "ring", Direction.UP, 0, 0))),
         mistake(
+            "lid: push is against the one of floor at the same place; wanted: one of the two pushes; both make a slot with two sides: for that"
+                + " a slot or a roller of two sides, or two places that are apart",
+            d ->
+                d.connect(new Contact("floor", "top", "post", "ground", Direction.UP, 0.3, 0.3))
+                    .connect(new Contact("lid", "top", "post", "ground", Direction.DOWN, 0, 0))),
+        mistake(
+            "lid: push is against the one of floor at the same place; wanted: one of the two pushes; both make a slot with two sides: for that"
+                + " a slot or a roller of two sides, or two places that are apart",
+            d ->
+                d.connect(new Roller("floor", "knee", "post", "ground", Direction.UP, Sides.ONE))
+                    .connect(
+                        new ContactBase("lid", "again", "ground", "post", Direction.UP, 1, 0, 0))),
+        mistake(
+            "lid: along is against the one of floor at the same place; wanted: one of the two pushes; both make a slot with two sides: for that"
+                + " a slot or a roller of two sides, or two places that are apart",
+            d ->
+                d.connect(new Contact("floor", "top", "post", "plate", Direction.UP, 0, 0))
+                    .connect(new Slot("lid", "top", "post", "plate", Direction.LEFT, Sides.ONE))),
+        mistake(
+            "turn: member is \"knee pin\"; wanted: the name of a member or screw: lever, plate, post",
+            d -> d.load(new Couple("turn", "knee pin", 1))),
+        mistake(
+            "turn: member is \"jak\"; wanted: the name of a member or screw; the nearest is \"jack\"",
+            d ->
+                d.connect(
+                        new Screw(
+                            "jack", End.of("post", "top"), End.of("ground", "hinge"), 1, 1, 0))
+                    .load(new Couple("turn", "jak", 1))),
+        mistake(
+            "turn: member is \"jak\"; wanted: the name of a member or screw; the nearest is \"jack\"",
+            d ->
+                d.connect(
+                        new Screw(
+                            "jack", End.of("post", "top"), End.of("ground", "hinge"), 1, 1, 0))
+                    .load(
+                        new Sought(
+                            "turn",
+                            Sought.Want.COUPLE,
+                            "jak",
+                            Optional.empty(),
+                            Optional.empty()))),
+        mistake(
+            "push: body is \"jack\"; wanted: the name of a member, joint or pin: ground, hinge pin,"
+                + " knee pin, lever, plate, post, ring",
+            d ->
+                d.connect(
+                        new Screw(
+                            "jack", End.of("post", "top"), End.of("ground", "hinge"), 1, 1, 0))
+                    .force("push", "jack", "top", Vector.of(1, 0))),
+        mistake(
             "stay: ends is knee and again at the same place; wanted: two places apart",
             d -> d.strut("stay", End.of("lever", "knee"), End.of("ground", "again"))),
         mistake(

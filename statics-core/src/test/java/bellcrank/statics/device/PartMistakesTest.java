@@ -46,8 +46,38 @@ class PartMistakesTest {
             "p: radius is -0.1; wanted: 0 or more",
             () -> new Pin("p", "P", List.of("a", "b"), -0.1, 0)),
         mistake(
-            "p: friction is NaN; wanted: a finite number within ±1.0E30",
+            "p: friction is NaN; wanted: a finite number of 0 or more: the tangent of a friction"
+                + " angle below 90 degrees",
             () -> new Pin("p", "P", List.of("a", "b"), 0, Double.NaN)),
+        mistake(
+            "p: friction is -0.2; wanted: 0 or more",
+            () -> new Pin("p", "P", List.of("a", "b"), 0.1, -0.2)),
+        mistake(
+            "s: friction is Infinity; wanted: a finite number of 0 or more: the tangent of a"
+                + " friction angle below 90 degrees",
+            () -> new Screw("s", A, B, 0.01, 0.02, Double.POSITIVE_INFINITY)),
+        mistake(
+            "w: friction is NaN; wanted: a finite number of 0 or more: the tangent of a friction"
+                + " angle below 90 degrees",
+            () -> new Wrap("w", END, POST, END, Double.NaN, 0)),
+        mistake(
+            "c: friction is Infinity; wanted: a finite number of 0 or more: the tangent of a"
+                + " friction angle below 90 degrees",
+            () -> new Contact("c", "P", "a", "b", UP, Double.POSITIVE_INFINITY, 0)),
+        mistake(
+            "c: kinetic friction is NaN; wanted: a finite number of 0 or more: the tangent of a"
+                + " friction angle below 90 degrees",
+            () -> new Contact("c", "P", "a", "b", UP, 0.3, Double.NaN)),
+        mistake(
+            "c: friction is 1.0E31; wanted: a finite number of 0 or more: the tangent of a friction"
+                + " angle below 90 degrees",
+            () -> new ContactBase("c", "P", "a", "b", UP, 1, 1e31, 0)),
+        mistake(
+            "c: width is -0.4; wanted: a number above 0",
+            () -> new ContactBase("c", "P", "a", "b", UP, -0.4, 0.1, 0)),
+        mistake(
+            "c: friction is -Infinity; wanted: a finite number within ±1.0E30",
+            () -> new Contact("c", "P", "a", "b", UP, Double.NEGATIVE_INFINITY, 0)),
         mistake(
             "p: radius is 0.0; wanted: a radius above 0, since there is friction",
             () -> new Pin("p", "P", List.of("a", "b"), 0, 0.1)),

@@ -82,6 +82,7 @@ final class RandomDevice {
   private final List<String> pins = new ArrayList<>();
   private final Map<String, String> pointOfPin = new LinkedHashMap<>();
   private final List<String> loads = new ArrayList<>();
+  private final Map<String, List<Vector>> pushes = new LinkedHashMap<>();
   private int number;
 
   private RandomDevice(boolean grid) {
@@ -296,28 +297,37 @@ final class RandomDevice {
     if (body.equals(other)) {
       return;
     }
-    builder.connect(
-        new Roller(
-            "roller " + move + " " + number,
-            point(body, step, move),
-            body,
-            other,
-            direction(direction),
-            step.more() % 3 == 0 ? Sides.ONE : Sides.TWO));
+    String at = point(body, step, move);
+    Direction push = direction(direction);
+    Sides sides = step.more() % 3 == 0 ? Sides.ONE : Sides.TWO;
+    if (sides == Sides.TWO || fits(at, body, other, push)) {
+      builder.connect(new Roller("roller " + move + " " + number, at, body, other, push, sides));
+    }
   }
 
   private void slot(Step step, int move, String body, String other) {
     if (body.equals(other)) {
       return;
     }
-    builder.connect(
-        new Slot(
-            "slot " + move + " " + number,
-            point(body, step, move),
-            body,
-            other,
-            direction(step.more()),
-            step.more() % 4 == 0 ? Sides.ONE : Sides.TWO));
+    String at = point(body, step, move);
+    Direction along = direction(step.more());
+    Sides sides = step.more() % 4 == 0 ? Sides.ONE : Sides.TWO;
+    if (sides == Sides.TWO || fits(at, body, other, along.perpendicular())) {
+      builder.connect(new Slot("slot " + move + " " + number, at, body, other, along, sides));
+    }
+  }
+
+  /** Whether no support of one side is there that pushes the other way: no device has both. */
+  private boolean fits(String at, String body, String other, Direction push) {
+    double sign = body.compareTo(other) < 0 ? 1 : -1;
+    String pair = sign > 0 ? at + body + other : at + other + body;
+    Vector onFirst = push.times(sign);
+    List<Vector> before = pushes.computeIfAbsent(pair, key -> new ArrayList<>());
+    if (before.stream().anyMatch(one -> one.plus(onFirst).norm() < 1e-6)) {
+      return false;
+    }
+    before.add(onFirst);
+    return true;
   }
 
   private void guide(Step step, String body, String other) {
@@ -330,31 +340,26 @@ final class RandomDevice {
       return;
     }
     double friction = step.more() % 2 * 0.4;
-    builder.connect(
-        new Contact(
-            "contact " + move + " " + number,
-            point(body, step, move),
-            body,
-            other,
-            direction(step.more()),
-            friction,
-            friction / 2));
+    String at = point(body, step, move);
+    Direction push = direction(step.more());
+    if (fits(at, body, other, push)) {
+      builder.connect(
+          new Contact(
+              "contact " + move + " " + number, at, body, other, push, friction, friction / 2));
+    }
   }
 
   private void base(Step step, int move, String body, String other) {
     if (body.equals(other)) {
       return;
     }
-    builder.connect(
-        new ContactBase(
-            "base " + move + " " + number,
-            point(body, step, move),
-            body,
-            other,
-            direction(step.more()),
-            0.25,
-            step.more() % 3 == 0 ? 0 : 0.5,
-            0));
+    String at = point(body, step, move);
+    Direction push = direction(step.more());
+    double friction = step.more() % 3 == 0 ? 0 : 0.5;
+    if (fits(at, body, other, push)) {
+      builder.connect(
+          new ContactBase("base " + move + " " + number, at, body, other, push, 0.25, friction, 0));
+    }
   }
 
   private void axial(Step step, int move, int variant, String body, String other) {

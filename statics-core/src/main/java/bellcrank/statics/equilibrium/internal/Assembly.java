@@ -38,7 +38,7 @@ public final class Assembly {
   private final int[] columnOfAction;
   private final int[] bodyOfAction;
 
-  private Assembly(Device device) {
+  private Assembly(Device device, boolean dryPins) {
     this.device = device;
     scale = Scale.of(device);
     members = device.members().size();
@@ -56,7 +56,7 @@ public final class Assembly {
     for (Load load : device.loads()) {
       given.addLoad(load);
     }
-    LawBuilder builder = new LawBuilder(device, scale, pins, connections.size() + sought);
+    LawBuilder builder = new LawBuilder(device, scale, pins, connections.size() + sought, dryPins);
     boolean losses = false;
     firstLawOfConnection = new int[pins.count() == 0 ? 0 : connections.size() + 1];
     for (int i = 0; i < connections.size(); i++) {
@@ -99,7 +99,18 @@ public final class Assembly {
    * @return its bodies, unknowns and equations
    */
   public static Assembly of(Device device) {
-    return new Assembly(device);
+    return new Assembly(device, false);
+  }
+
+  /**
+   * The assembly of a device in which friction couples of pins are unknowns too. They restrain
+   * forces only, no motion, so this one serves for forces.
+   *
+   * @param device the device
+   * @return its bodies, unknowns and equations
+   */
+  public static Assembly withDryPins(Device device) {
+    return new Assembly(device, true);
   }
 
   private static boolean isLossy(Reeving reeving) {
@@ -260,6 +271,13 @@ public final class Assembly {
   /** Body index of a pin that is a joint; −1 if it is not one. */
   public int pinBody(String pin) {
     return pins.of(pin);
+  }
+
+  /** Unknown of the friction couple on one body of a dry pin, by the place of the body in it. */
+  public int coupleColumn(int connection, int body) {
+    int law =
+        firstLaw(connection) + (firstLaw(connection + 1) - firstLaw(connection) > 1 ? body : 0);
+    return laws[law].firstColumn + laws[law].columns() - 1;
   }
 
   /** World place of scaled coordinates. */

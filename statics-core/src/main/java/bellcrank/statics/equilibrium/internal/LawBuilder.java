@@ -30,13 +30,21 @@ final class LawBuilder {
   private final Device device;
   private final Scale scale;
   private final PinBodies pins;
+  private final boolean dryPins;
   private ForceLaw[] laws;
   private int count;
   private int columns;
   private int actions;
 
-  LawBuilder(Device device, Scale scale, PinBodies pins, int expected) {
+  /**
+   * A builder.
+   *
+   * @param expected number of laws to be expected
+   * @param dryPins whether friction couples of pins are unknowns
+   */
+  LawBuilder(Device device, Scale scale, PinBodies pins, int expected, boolean dryPins) {
     this.device = device;
+    this.dryPins = dryPins;
     this.scale = scale;
     this.pins = pins;
     laws = new ForceLaw[expected];
@@ -114,15 +122,16 @@ final class LawBuilder {
   private void pin(Pin pin) {
     List<String> bodies = pin.bodies();
     int own = pins.of(pin.name());
+    boolean dry = dryPins && pin.friction() > 0;
     if (own < 0) {
-      add(point(pin.name(), pin.at(), bodies.get(0), bodies.get(1), WORLD_AXES, false, false));
+      add(point(pin.name(), pin.at(), bodies.get(0), bodies.get(1), WORLD_AXES, false, dry));
       return;
     }
     Point at = device.point(pin.at());
     for (String body : bodies) {
       add(
           new PointLaw(
-              pin.name(), body(body), own, scale.x(at), scale.y(at), WORLD_AXES, false, false));
+              pin.name(), body(body), own, scale.x(at), scale.y(at), WORLD_AXES, false, dry));
     }
   }
 

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
+import org.ejml.data.DMatrixRMaj;
 
 /**
  * First-order motions that the connections leave free: the velocities to which every motion row is
@@ -61,6 +63,83 @@ public final class MotionFinder {
             assembly.scale().zero(),
             held ? equations.columns : assembly.firstSoughtColumn());
     return new MotionFinder(assembly, actions, centre, solution.motions());
+  }
+
+  /**
+   * Motions that only some restraints forbid. Each is a sum of multiples of the motions that the
+   * single forces forbid, the friction couples of pins among them.
+   *
+   * @param device the device
+   * @param pose where its bodies are
+   * @param restraints multiples by unknowns of {@link Assembly#withDryPins}
+   * @return the motions that are free
+   */
+  public static MotionFinder restrained(Device device, Pose pose, List<double[]> restraints) {
+    Assembly assembly = Assembly.withDryPins(device);
+    Placements placements = assembly.placements();
+    Actions actions = assembly.actions();
+    assembly.place(placements, pose);
+    assembly.evaluate(placements, actions);
+    double[] centre = new double[2 * assembly.memberCount()];
+    MomentCentres.choose(assembly, actions, centre);
+    int m = assembly.rows();
+    DMatrixRMaj a = new DMatrixRMaj(Math.max(m, 1), Math.max(restraints.size(), 1));
+    for (int k = 0; k < restraints.size(); k++) {
+      double[] row = forbidden(assembly, actions, centre, restraints.get(k));
+      double length = 0;
+      for (double value : row) {
+        length = Math.max(length, Math.abs(value));
+      }
+      for (int i = 0; i < m && length > 0; i++) {
+        a.set(i, k, row[i] / length);
+      }
+    }
+    int[] rows = IntStream.range(0, m).toArray();
+    int[] columns = IntStream.range(0, restraints.size()).toArray();
+    List<double[]> basis = new RankPart(a, rows, columns, assembly.scale().zero()).leftNull();
+    return new MotionFinder(assembly, actions, centre, basis);
+  }
+
+  /** The motion that a sum of multiples of forces forbids, by equations. */
+  private static double[] forbidden(
+      Assembly assembly, Actions actions, double[] centre, double[] multiples) {
+    double[] row = new double[assembly.rows()];
+    for (int action = 0; action < actions.count(); action++) {
+      double multiple = multiples[actions.column[action]];
+      int body = actions.body[action];
+      if (multiple == 0 || body < 0) {
+        continue;
+      }
+      int first = assembly.firstRow(body);
+      row[first] += multiple * actions.motionX(action);
+      row[first + 1] += multiple * actions.motionY(action);
+      if (body < assembly.memberCount()) {
+        row[first + 2] +=
+            multiple * actions.motionMoment(action, centre[2 * body], centre[2 * body + 1]);
+      }
+    }
+    return row;
+  }
+
+  /**
+   * Power of a sum of multiples of forces on a motion.
+   *
+   * @param motion velocities by rows
+   * @param multiples by unknowns
+   * @return in W for forces in N; couples are divided by the size
+   */
+  public double power(double[] motion, double[] multiples) {
+    double[] row = forbidden(assembly, actions, centre, multiples);
+    double sum = 0;
+    for (int i = 0; i < row.length; i++) {
+      sum += row[i] * motion[i];
+    }
+    return sum;
+  }
+
+  /** Orthonormal basis of the motions, velocities by rows. */
+  public List<double[]> basis() {
+    return basis;
   }
 
   /** Number of independent motions. */

@@ -40,25 +40,19 @@ final class RankPart {
    * @param place from {@link #scratch}, left as it was
    */
   RankPart(Equations e, int[] rows, int[] columns, double zero, int[] place) {
+    this(gathered(e, rows, columns, place), rows, columns, zero);
+  }
+
+  /**
+   * A part.
+   *
+   * @param a its coefficients; at least one row and column; may be overwritten
+   */
+  RankPart(DMatrixRMaj a, int[] rows, int[] columns, double zero) {
     this.rows = rows;
     this.columns = columns;
     int m = rows.length;
     int n = columns.length;
-    for (int i = 0; i < m; i++) {
-      place[rows[i]] = i;
-    }
-    DMatrixRMaj a = new DMatrixRMaj(Math.max(m, 1), Math.max(n, 1));
-    for (int j = 0; j < n; j++) {
-      for (int k = e.start[columns[j]]; k < e.start[columns[j] + 1]; k++) {
-        int i = place[e.row[k]];
-        if (i >= 0) {
-          a.set(i, j, e.value[k]);
-        }
-      }
-    }
-    for (int row : rows) {
-      place[row] = -1;
-    }
     SingularValueDecomposition_F64<DMatrixRMaj> svd =
         DecompositionFactory_DDRM.svd(a.numRows, a.numCols, true, true, false);
     if (!svd.decompose(a)) {
@@ -87,6 +81,27 @@ final class RankPart {
     }
     rank = m == 0 || n == 0 ? 0 : r;
     condition = rank == 0 ? 1 : largest / singular[sorted[rank - 1]];
+  }
+
+  private static DMatrixRMaj gathered(Equations e, int[] rows, int[] columns, int[] place) {
+    int m = rows.length;
+    int n = columns.length;
+    for (int i = 0; i < m; i++) {
+      place[rows[i]] = i;
+    }
+    DMatrixRMaj a = new DMatrixRMaj(Math.max(m, 1), Math.max(n, 1));
+    for (int j = 0; j < n; j++) {
+      for (int k = e.start[columns[j]]; k < e.start[columns[j] + 1]; k++) {
+        int i = place[e.row[k]];
+        if (i >= 0) {
+          a.set(i, j, e.value[k]);
+        }
+      }
+    }
+    for (int row : rows) {
+      place[row] = -1;
+    }
+    return a;
   }
 
   /** Least solution of the part for a right side given by this part's rows. */

@@ -68,6 +68,38 @@ public final class Solved {
     return new Solved(device, loadCase, pose);
   }
 
+  private Solved(Assembly assembly, LoadCase loadCase, Pose pose, double[] x) {
+    this.loadCase = loadCase;
+    this.assembly = assembly;
+    placements = assembly.placements();
+    actions = assembly.actions();
+    assembly.place(placements, pose);
+    assembly.evaluate(placements, actions);
+    Wrenches loads = new Wrenches(assembly.bodyCount());
+    assembly.load(placements, loadCase, loads);
+    solution = new LinearSolution(x, true, List.of(), List.of(), 1);
+    loadScale = loads.scale;
+    double scale = loadScale;
+    for (double value : x) {
+      scale = Math.max(scale, Math.abs(value));
+    }
+    forceScale = scale;
+    residual = Residual.of(actions, x, loads, assembly.memberCount(), scale);
+  }
+
+  /**
+   * A device with forces that are known already, the friction couples of pins among them.
+   *
+   * @param device the device
+   * @param loadCase factors of its loads
+   * @param pose where its bodies are
+   * @param forces by unknowns of {@link Assembly#withDryPins}; couples divided by the size
+   * @return the device with these forces, all of which count as fixed
+   */
+  public static Solved with(Device device, LoadCase loadCase, Pose pose, double[] forces) {
+    return new Solved(Assembly.withDryPins(device), loadCase, pose, forces.clone());
+  }
+
   /** The assembly. */
   public Assembly assembly() {
     return assembly;

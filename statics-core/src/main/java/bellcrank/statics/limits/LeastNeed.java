@@ -1,0 +1,42 @@
+package bellcrank.statics.limits;
+
+import bellcrank.statics.limits.internal.FrictionLevel;
+import bellcrank.statics.limits.internal.Goal;
+
+/**
+ * Where neither less load nor more friction would do: the parts that would have to give more than
+ * they can, if what is asked beyond their limits is made the least at the worst of them.
+ */
+final class LeastNeed {
+
+  private static final double MOST = 1e6;
+  private static final double ACCURACY = 1e-9;
+
+  private final Admissible admissible;
+  private final GivingWays givingWays;
+  private final FrictionLevel friction;
+
+  LeastNeed(Admissible admissible, GivingWays givingWays, FrictionLevel friction) {
+    this.admissible = admissible;
+    this.givingWays = givingWays;
+    this.friction = friction;
+  }
+
+  GivingWay find() {
+    Goal any = Goal.none(admissible.columns());
+    double low = 0;
+    double high = 1;
+    while (!admissible.widened(friction, any, high).extreme().isFound() && high < MOST) {
+      high *= 8;
+    }
+    while (high - low > ACCURACY * high) {
+      double middle = (low + high) / 2;
+      if (admissible.widened(friction, any, middle).extreme().isFound()) {
+        high = middle;
+      } else {
+        low = middle;
+      }
+    }
+    return givingWays.widened(admissible.widened(friction, any, high), any, high);
+  }
+}

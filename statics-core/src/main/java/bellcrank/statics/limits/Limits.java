@@ -1,0 +1,269 @@
+package bellcrank.statics.limits;
+
+import bellcrank.statics.device.Ask;
+import bellcrank.statics.device.Device;
+import bellcrank.statics.device.LoadCase;
+import bellcrank.statics.device.ModelException;
+import bellcrank.statics.device.Pose;
+import bellcrank.statics.device.Sought;
+import bellcrank.statics.equilibrium.Answer;
+import bellcrank.statics.equilibrium.Balance;
+import bellcrank.statics.ground.Foundation;
+import bellcrank.statics.limits.internal.Extreme;
+import bellcrank.statics.limits.internal.FrictionLevel;
+import bellcrank.statics.limits.internal.Goal;
+import bellcrank.statics.limits.internal.Travel;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Decides a device under one case of loads: whether it holds with all its one-sided and rough
+ * parts, between which values its forces lie, and how far loads or friction may change until it
+ * gives way. Immutable.
+ *
+ * <p>A state is a set of forces that balances the loads and asks of no part more than it can give:
+ * contacts and one-sided rollers only push, ropes only pull, friction stays within μN, the normal
+ * force of a base within its width, the tensions round a post within e^(μβ), the couple of a dry
+ * pin within its friction circle. In the plane this is exact: linear programs say it without
+ * approximation, and dry pins, whose condition is not convex, are closed in from both sides.
+ * Whether a state exists says that the device <em>can</em> rest. Where several exist, the answers
+ * are ranges; which one it is in, statics does not know.
+ *
+ * <p>Effort is work of matrices over the whole device, so it is meant for devices of up to some
+ * hundred unknown forces.
+ */
+public final class Limits {
+
+  private final Device device;
+  private final LoadCase loadCase;
+  private final Pose pose;
+  private final List<Foundation> foundations;
+  private final FrictionLevel friction;
+  private final Admissible admissible;
+  private final Balance balance;
+  private final GivingWays givingWays;
+
+  private Limits(
+      Device device,
+      LoadCase loadCase,
+      Pose pose,
+      List<Foundation> foundations,
+      FrictionLevel friction) {
+    this.device = GroundCaps.withFrictionForces(device, foundations);
+    this.loadCase = loadCase;
+    this.pose = pose;
+    this.foundations = List.copyOf(foundations);
+    this.friction = friction;
+    admissible = new Admissible(this.device, loadCase, pose, this.foundations);
+    balance = Balance.of(this.device, loadCase, pose);
+    givingWays = new GivingWays(this.device, pose);
+  }
+
+  /**
+   * Limits of a device under its first case, as drawn.
+   *
+   * @param device the device
+   * @return its limits
+   */
+  public static Limits of(Device device) {
+    return of(device, device.cases().get(0), Pose.DRAWN, List.of());
+  }
+
+  /**
+   * Limits of a device under a case, as drawn.
+   *
+   * @param device the device
+   * @param loadCase name of the case
+   * @return its limits
+   * @throws ModelException if there is no such case
+   */
+  public static Limits of(Device device, String loadCase) {
+    return of(device, device.loadCase(loadCase), Pose.DRAWN, List.of());
+  }
+
+  /**
+   * Limits of a device under a case in a pose, on stated ground. The pose must fit the connections.
+   *
+   * @param device the device
+   * @param loadCase factors on the loads
+   * @param pose where the bodies are
+   * @param foundations the ground under contact bases; a base without one does not sink
+   * @return its limits
+   * @throws ModelException if a foundation is of no contact base, or a base has two
+   */
+  public static Limits of(
+      Device device, LoadCase loadCase, Pose pose, List<Foundation> foundations) {
+    FoundationCheck.check(device, foundations);
+    return new Limits(device, loadCase, pose, foundations, FrictionLevel.STATED);
+  }
+
+  /**
+   * The same with kinetic coefficients of friction in place of static ones: greatest and least then
+   * are the loads at which it just keeps moving.
+   *
+   * @return the limits once the parts slide
+   */
+  public Limits moving() {
+    return new Limits(device, loadCase, pose, foundations, new FrictionLevel(1, true));
+  }
+
+  /**
+   * The device. Where the ground holds a smooth base back, that base has a friction force.
+   *
+   * @return the device
+   */
+  public Device device() {
+    return device;
+  }
+
+  /**
+   * Whether it stands.
+   *
+   * @return the verdict
+   */
+  public Verdict verdict() {
+    return new Judgement(this, admissible, givingWays, balance, friction).verdict();
+  }
+
+  /**
+   * What each one-sided or rough part does.
+   *
+   * @return in the order of the model; empty if the device does not hold
+   */
+  public List<PartState> states() {
+    return new PartStates(device, admissible, friction).all();
+  }
+
+  /**
+   * Between which values an answer lies in all states.
+   *
+   * @param ask what is asked
+   * @return empty if the device does not hold, or the ask has no number here; {@link #answer} says
+   *     why
+   * @throws ModelException if the ask names what the device does not have
+   */
+  public Optional<Range> range(Ask ask) {
+    return ranged(ask.check(device)).range();
+  }
+
+  /**
+   * Between which values an answer lies in all states.
+   *
+   * @param ask text of the ask, such as {@code heel.normal}
+   * @return empty if there is no range
+   * @throws ModelException if the text is no ask or names what the device does not have
+   */
+  public Optional<Range> range(String ask) {
+    return range(Ask.parse(ask));
+  }
+
+  AskRange.Outcome ranged(Ask ask) {
+    Travel given = admissible.given();
+    Extreme any = admissible.greatest(given, friction, Goal.none(admissible.columns())).extreme();
+    if (!any.isFound()) {
+      return AskRange.Outcome.of(
+          any.kind() == Extreme.Kind.OPEN
+              ? new Answer.Unanswered(
+                  Answer.Reason.NOT_DECIDED, "the search ended without a decision")
+              : new Answer.Unanswered(
+                  Answer.Reason.NO_BALANCE,
+                  "the device does not hold, so it has no state of rest"));
+    }
+    LinearAsks linear = new LinearAsks(balance, admissible.assembly(), admissible.scale());
+    AskRange finder =
+        new AskRange(balance, linear, goal -> admissible.greatest(given, friction, goal).extreme());
+    return finder.of(ask);
+  }
+
+  /**
+   * How the device gives way where a sought effort is greatest or least.
+   *
+   * @param sought name of a sought force, couple, mass or intensity
+   * @param greatest whether at its greatest value
+   * @return empty if there is no such end
+   * @throws ModelException if nothing of that name is sought, or both components are
+   */
+  public Optional<GivingWay> givingWay(String sought, boolean greatest) {
+    if (!(device.load(sought).orElse(null) instanceof Sought effort)
+        || effort.want() == Sought.Want.COMPONENTS) {
+      throw new ModelException(
+          sought, "sought quantity", sought, "a sought force, couple, mass or intensity");
+    }
+    int column = admissible.assembly().soughtColumn(sought);
+    Goal goal = Goal.force(column, greatest ? 1 : -1, admissible.columns()).driven();
+    Admissible.Found found = admissible.greatest(admissible.given(), friction, goal);
+    return found.extreme().isFound() ? Optional.of(givingWays.at(found, goal)) : Optional.empty();
+  }
+
+  /**
+   * How far a variation can go.
+   *
+   * @param variation what is varied
+   * @return from where to where the device can hold
+   * @throws ModelException if the variation names what the device does not have, or does not fit it
+   */
+  public Limit limit(Variation variation) {
+    return new LimitSearch(device, loadCase, pose, admissible, givingWays, friction)
+        .limit(variation);
+  }
+
+  /**
+   * The greatest value of a variation alone, without how the device gives way there.
+   *
+   * @param variation what is varied
+   * @return a multiple, or a distance in m; empty if it holds at no value or at any
+   * @throws ModelException if the variation names what the device does not have, or does not fit it
+   */
+  public OptionalDouble greatest(Variation variation) {
+    return new LimitSearch(device, loadCase, pose, admissible, givingWays, friction)
+        .greatest(variation);
+  }
+
+  /**
+   * The one common factor on all coefficients of friction at which the device just holds.
+   *
+   * @return the factor, or that none is needed or enough
+   */
+  public FrictionFactor frictionFactor() {
+    return new FrictionSearch(device, admissible, givingWays, friction).find();
+  }
+
+  /**
+   * The state with the least sum of pushes and tensions: one without needless squeeze. This is an
+   * assumption on how the device was put together, not something that statics knows.
+   *
+   * @return the balance with these forces; empty if the device does not hold
+   */
+  public Optional<Balance> withLeastForces() {
+    Goal goal = LeastForces.goal(device, admissible);
+    Extreme extreme = admissible.greatest(admissible.given(), friction, goal).extreme();
+    return extreme.isFound()
+        ? Optional.of(
+            balance.withForces(LeastForces.values(extreme.forces(), admissible.assembly())))
+        : Optional.empty();
+  }
+
+  /**
+   * The answer to an ask: those for limits from here, all others from the balance. An {@code in
+   * case} of the ask is not regarded: these limits are of one case.
+   *
+   * @param ask what is asked
+   * @return the answer, or why there is none
+   * @throws ModelException if the ask names what the device does not have
+   */
+  public Answer answer(Ask ask) {
+    return new LimitAnswers(this, balance).answer(ask.check(device));
+  }
+
+  /**
+   * The answer to an ask.
+   *
+   * @param ask text of the ask, such as {@code greatest push}
+   * @return the answer, or why there is none
+   * @throws ModelException if the text is no ask or names what the device does not have
+   */
+  public Answer answer(String ask) {
+    return answer(Ask.parse(ask));
+  }
+}

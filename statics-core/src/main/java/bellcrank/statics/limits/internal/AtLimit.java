@@ -1,0 +1,88 @@
+package bellcrank.statics.limits.internal;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * Which conditions are at their limit in every state in which a goal is greatest. A condition that
+ * only happens to be at its limit in the state that a program found, and has room in another one,
+ * says nothing about how the device gives way.
+ */
+public final class AtLimit {
+
+  /** Share of the loads below which room counts as none. */
+  private static final double ROOM = 1e-6;
+
+  /** Share of the loads by which conditions are widened, so that rounding leaves states over. */
+  private static final double WIDENING = 1e-9;
+
+  private AtLimit() {}
+
+  /**
+   * The conditions.
+   *
+   * @param states the states
+   * @param goal what is greatest
+   * @param extreme where it is
+   * @return those at their limit in every such state; of parts that are not convex, those at their
+   *     limit in the state that was found
+   */
+  public static List<Bound> of(States states, Goal goal, Extreme extreme) {
+    return widened(states, goal, extreme, 0);
+  }
+
+  /** The same where every condition is widened by a share of the loads. */
+  public static List<Bound> widened(States states, Goal goal, Extreme extreme, double share) {
+    States there = goal.number != 0 ? states.at(extreme.number()) : held(states, goal, extreme);
+    double slack = (ROOM - share) * states.scale();
+    double wide = share + WIDENING * Math.max(1, share);
+    List<Bound> open = new ArrayList<>();
+    for (Bound bound : states.parts().bounds()) {
+      if (room(bound, extreme.forces) <= slack) {
+        open.add(bound);
+      }
+    }
+    List<Bound> always = new ArrayList<>();
+    while (!open.isEmpty()) {
+      Bound bound = open.remove(open.size() - 1);
+      double[] multiples = new double[states.columns()];
+      for (int k = 0; k < bound.columns.length; k++) {
+        multiples[bound.columns[k]] -= bound.multiples[k];
+      }
+      Extreme roomiest = there.greatest(Goal.forces(multiples), wide);
+      if (roomiest.kind() == Extreme.Kind.UNBOUNDED) {
+        continue;
+      }
+      if (!roomiest.isFound() || room(bound, roomiest.forces) <= slack) {
+        always.add(bound);
+      } else {
+        open.removeIf(other -> room(other, roomiest.forces) > slack);
+      }
+    }
+    for (Branch branch : states.parts().branches()) {
+      always.addAll(branch.atLimit(extreme.forces, slack));
+    }
+    for (SinkingBase base : states.parts().sinking()) {
+      always.addAll(base.atLimit(extreme.forces, slack));
+    }
+    return always;
+  }
+
+  private static States held(States states, Goal goal, Extreme extreme) {
+    int[] columns = new int[states.columns()];
+    double[] multiples = new double[columns.length];
+    for (int j = 0; j < columns.length; j++) {
+      columns[j] = j;
+      multiples[j] = -goal.forces[j];
+    }
+    if (Arrays.stream(multiples).allMatch(m -> m == 0)) {
+      return states;
+    }
+    return states.with(new Bound(-1, Bound.Kind.PART, 0, -extreme.value(), columns, multiples));
+  }
+
+  private static double room(Bound bound, double[] forces) {
+    return bound.limit - bound.sum(forces);
+  }
+}

@@ -1,0 +1,315 @@
+package bellcrank.statics.limits.internal;
+
+import bellcrank.statics.equilibrium.internal.ForceSpace;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The states that a device can be in: forces that balance its loads and keep what every part can
+ * give. Written in the few forces that statics leaves free, f = f₀ + λ·f₁ + N·z, with all forces
+ * divided by one size so that the numbers are of order one.
+ */
+public final class States {
+
+  /** Share of the loads that may be left over where equations count as fulfilled. */
+  private static final double BALANCE = 1e-9;
+
+  /** Most programs that one search may solve. */
+  private static final int MOST_PROGRAMS = 3000;
+
+  /** Relative gap at which a search over branches ends. */
+  private static final double GAP = 1e-9;
+
+  /** Share of the loads by which the condition of a sinking base may be missed. */
+  private static final double SINKING = 1e-9;
+
+  private final ForceSpace space;
+  private final PartBounds parts;
+  private final double scale;
+  private final int columns;
+  private final double[][] free;
+  private final double[] fixed;
+  private final double[] varied;
+  private final double least;
+  private final double greatest;
+  private final boolean varies;
+
+  /** Equations that no force takes part in: they fix the number, or cannot be fulfilled. */
+  private final List<double[]> conditions = new ArrayList<>();
+
+  private final List<Bound> extra;
+
+  private States(
+      ForceSpace space, PartBounds parts, Travel loads, double scale, List<Bound> extra) {
+    this.space = space;
+    this.parts = parts;
+    this.scale = scale;
+    this.extra = extra;
+    columns = space.assembly().columns();
+    free = new double[space.freedom()][];
+    for (int k = 0; k < free.length; k++) {
+      free[k] = space.free(k);
+    }
+    varies = loads.varies();
+    fixed = divided(space.response(loads.fixed));
+    varied = varies ? divided(space.response(loads.varied)) : new double[columns];
+    least = loads.least;
+    greatest = loads.greatest;
+    double[] left = space.unbalanced(loads.fixed);
+    double[] leftOfVaried = varies ? space.unbalanced(loads.varied) : new double[left.length];
+    for (int k = 0; k < left.length; k++) {
+      conditions.add(new double[] {leftOfVaried[k] / scale, left[k] / scale});
+    }
+  }
+
+  /**
+   * The states of a device.
+   *
+   * @param space all forces that balance loads
+   * @param parts what the parts can give
+   * @param loads the loads
+   * @param scale size of the loads in N, above 0
+   */
+  public static States of(ForceSpace space, PartBounds parts, Travel loads, double scale) {
+    return new States(space, parts, loads, scale, List.of());
+  }
+
+  private double[] divided(double[] forces) {
+    for (int j = 0; j < forces.length; j++) {
+      forces[j] /= scale;
+    }
+    return forces;
+  }
+
+  int variables() {
+    return free.length + (varies ? 1 : 0);
+  }
+
+  /** A sum of multiples of the forces, as multiples of the variables; last the constant. */
+  private double[] reduced(int[] of, double[] multiples) {
+    double[] row = new double[variables() + 1];
+    for (int k = 0; k < of.length; k++) {
+      double multiple = multiples[k];
+      if (multiple != 0) {
+        for (int z = 0; z < free.length; z++) {
+          row[z] += multiple * free[z][of[k]];
+        }
+        if (varies) {
+          row[free.length] += multiple * varied[of[k]];
+        }
+        row[row.length - 1] += multiple * fixed[of[k]];
+      }
+    }
+    for (int z = 0; z < row.length - 1; z++) {
+      row[z] = Math.abs(row[z]) < 1e-13 ? 0 : row[z];
+    }
+    return row;
+  }
+
+  private void add(Program program, Bound bound, double slack) {
+    double[] row = reduced(bound.columns, bound.multiples);
+    double limit = bound.limit / scale - row[row.length - 1] + slack;
+    program.atMost(Arrays.copyOf(row, row.length - 1), limit);
+  }
+
+  /** The program without what branches add; empty of variables where equations cannot hold. */
+  Program program(double slack) {
+    Program program = new Program(variables());
+    for (Bound bound : parts.bounds()) {
+      add(program, bound, slack);
+    }
+    for (Bound bound : extra) {
+      add(program, bound, slack);
+    }
+    for (SinkingBase base : parts.sinking()) {
+      for (Bound cut : base.first()) {
+        add(program, cut, slack);
+      }
+    }
+    for (double[] condition : conditions) {
+      if (Math.abs(condition[0]) > BALANCE) {
+        double[] row = new double[variables()];
+        row[free.length] = condition[0];
+        program.equal(row, -condition[1]);
+      }
+    }
+    if (varies) {
+      numberBetween(program);
+    }
+    return program;
+  }
+
+  private void numberBetween(Program program) {
+    double[] row = new double[variables()];
+    row[free.length] = 1;
+    if (greatest < Double.POSITIVE_INFINITY) {
+      program.atMost(row, greatest);
+    }
+    if (least > Double.NEGATIVE_INFINITY) {
+      double[] negative = new double[variables()];
+      negative[free.length] = -1;
+      program.atMost(negative, -least);
+    }
+  }
+
+  /** Whether the loads, as far as they do not vary, can be balanced by forces of any size. */
+  public boolean balanced() {
+    for (double[] condition : conditions) {
+      if (Math.abs(condition[0]) <= BALANCE && Math.abs(condition[1]) > BALANCE) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The same states with one more condition. */
+  States with(Bound bound) {
+    List<Bound> more = new ArrayList<>(extra);
+    more.add(bound);
+    return new States(this, more);
+  }
+
+  private States(States of, List<Bound> extra) {
+    this(of, extra, of.fixed, of.varied, of.varies);
+    conditions.addAll(of.conditions);
+  }
+
+  private States(States of, List<Bound> extra, double[] forces, double number) {
+    this(of, extra, forces, new double[forces.length], false);
+    for (double[] condition : of.conditions) {
+      conditions.add(new double[] {0, condition[1] + number * condition[0]});
+    }
+  }
+
+  private States(States of, List<Bound> extra, double[] fixed, double[] varied, boolean varies) {
+    space = of.space;
+    parts = of.parts;
+    scale = of.scale;
+    columns = of.columns;
+    free = of.free;
+    least = of.least;
+    greatest = of.greatest;
+    this.fixed = fixed;
+    this.varied = varied;
+    this.varies = varies;
+    this.extra = extra;
+  }
+
+  /** The states of no loads that may be multiplied by any number: what can be locked in. */
+  States lockedIn() {
+    return of(space, parts.cone(), Travel.fixed(new double[space.rows()]), 1);
+  }
+
+  /** The states at one number of the varied loads. */
+  States at(double number) {
+    double[] forces = fixed.clone();
+    for (int j = 0; j < columns; j++) {
+      forces[j] += number * varied[j];
+    }
+    return new States(this, extra, forces, number);
+  }
+
+  PartBounds parts() {
+    return parts;
+  }
+
+  /** All forces that balance loads. */
+  public ForceSpace space() {
+    return space;
+  }
+
+  double scale() {
+    return scale;
+  }
+
+  int columns() {
+    return columns;
+  }
+
+  /** Multiples of the variables in a goal, and its constant. */
+  double[] objective(Goal goal) {
+    int[] all = new int[columns];
+    for (int j = 0; j < columns; j++) {
+      all[j] = j;
+    }
+    double[] row = reduced(all, goal.forces);
+    if (varies) {
+      row[free.length] += goal.number / scale;
+    }
+    return row;
+  }
+
+  /** Forces of the variables, divided by the size. */
+  double[] forces(double[] x) {
+    double[] f = fixed.clone();
+    for (int z = 0; z < free.length; z++) {
+      for (int j = 0; j < columns; j++) {
+        f[j] += x[z] * free[z][j];
+      }
+    }
+    if (varies) {
+      for (int j = 0; j < columns; j++) {
+        f[j] += x[free.length] * varied[j];
+      }
+    }
+    return f;
+  }
+
+  double[] unscaled(double[] forces) {
+    double[] f = forces.clone();
+    for (int j = 0; j < f.length; j++) {
+      f[j] *= scale;
+    }
+    return f;
+  }
+
+  double number(double[] x) {
+    return varies ? x[free.length] : 0;
+  }
+
+  /**
+   * Makes a goal greatest over all states.
+   *
+   * @param goal what is made greatest
+   * @return how it comes out
+   */
+  public Extreme greatest(Goal goal) {
+    return greatest(goal, 0);
+  }
+
+  /** The same with every condition widened by a share of the loads. */
+  public Extreme greatest(Goal goal, double slack) {
+    if (!balanced()) {
+      return Extreme.without(Extreme.Kind.NONE);
+    }
+    return new BranchSearch(this, goal, slack, MOST_PROGRAMS, GAP).run();
+  }
+
+  /** Adds cuts until the condition of every sinking base is kept, and solves. */
+  Optimum solve(Program program, double[] objective) {
+    Optimum best = Simplex.maximize(program, objective);
+    boolean cut = best.isFound() && !parts.sinking().isEmpty();
+    for (int round = 0; cut && round < 200; round++) {
+      cut = false;
+      double[] forces = unscaled(forces(best.x));
+      for (SinkingBase base : parts.sinking()) {
+        for (Bound bound : base.cuts(forces, SINKING * scale)) {
+          add(program, bound, 0);
+          cut = true;
+        }
+      }
+      if (cut) {
+        best = Simplex.maximize(program, objective);
+        cut = best.isFound();
+      }
+    }
+    return best;
+  }
+
+  void addTo(Program program, List<Bound> bounds, double slack) {
+    for (Bound bound : bounds) {
+      add(program, bound, slack);
+    }
+  }
+}
