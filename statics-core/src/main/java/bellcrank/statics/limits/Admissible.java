@@ -19,6 +19,11 @@ import java.util.Map;
 /** The states that a device can be in, asked with the ground's resistance at the very state. */
 final class Admissible {
 
+  /** Why nothing is told. */
+  static final String OPEN =
+      "the search ended without a decision: there are many dry pins, or what the ground gives did"
+          + " not settle";
+
   /** Most times that the ground is asked again. */
   private static final int MOST_ROUNDS = 100;
 
@@ -69,11 +74,11 @@ final class Admissible {
       return found;
     }
     for (int round = 0; round < MOST_ROUNDS && found.extreme().isFound(); round++) {
-      Map<String, GroundCap> next = ground.at(assembly(), found.extreme().forces());
-      if (GroundCaps.same(caps, next)) {
+      Map<String, GroundCap> there = ground.at(assembly(), found.extreme().forces());
+      if (GroundCaps.same(caps, there)) {
         return found;
       }
-      caps = next;
+      caps = GroundCaps.between(caps, there);
       found = greatest(loads, friction, goal, caps);
     }
     return found.extreme().isFound() ? new Found(found.states(), Extreme.open()) : found;

@@ -143,9 +143,7 @@ final class AskRange {
   }
 
   private static Outcome open() {
-    return Outcome.of(
-        new Answer.Unanswered(
-            Answer.Reason.NOT_DECIDED, "the search over dry pins ended without a decision"));
+    return Outcome.of(new Answer.Unanswered(Answer.Reason.NOT_DECIDED, Admissible.OPEN));
   }
 
   private static OptionalDouble end(Extreme extreme, double constant) {

@@ -58,7 +58,7 @@ final class FrictionSearch {
     }
     if (!found.extreme().isFound()) {
       return found.extreme().kind() == Extreme.Kind.OPEN
-          ? new FrictionFactor.NotDecided("the search over dry pins ended without a decision")
+          ? new FrictionFactor.NotDecided(Admissible.OPEN)
           : new FrictionFactor.NotEnough();
     }
     while (high - low > ACCURACY * high && high > LEAST / 2) {
@@ -70,6 +70,9 @@ final class FrictionSearch {
       } else {
         low = middle;
       }
+    }
+    if (high < LEAST) {
+      return new FrictionFactor.AnyIsEnough();
     }
     return new FrictionFactor.Least(high, givingWays.at(found, Goal.none(admissible.columns())));
   }

@@ -14,7 +14,8 @@ import java.util.StringJoiner;
  *
  * @param events what happens at the parts that are at their limit
  * @param motion the motion; empty if no motion, or more than one, fits
- * @param ways number of independent motions that the parts at their limit leave free
+ * @param ways number of independent motions that the parts at their limit leave free; 0 if none
+ *     fits
  */
 public record GivingWay(List<Event> events, Optional<Freedom> motion, int ways) {
 

@@ -67,7 +67,7 @@ final class GivingWays {
       event(yielding, at, one).ifPresent(events::add);
     }
     Optional<Freedom> motion = one ? Optional.of(freedom(yielding)) : Optional.empty();
-    return new GivingWay(events, motion, yielding.ways());
+    return new GivingWay(events, motion, yielding.moves() ? yielding.ways() : 0);
   }
 
   private Freedom freedom(Yielding yielding) {

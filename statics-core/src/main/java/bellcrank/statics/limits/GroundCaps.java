@@ -84,6 +84,22 @@ final class GroundCaps {
     return new GroundCap(foundation.length(), pressure, foundation.slidingResistance(0, load));
   }
 
+  /** Half way from one to the other, so that a resistance that swings settles. */
+  static Map<String, GroundCap> between(Map<String, GroundCap> one, Map<String, GroundCap> other) {
+    Map<String, GroundCap> middle = new HashMap<>();
+    for (Map.Entry<String, GroundCap> entry : one.entrySet()) {
+      GroundCap a = entry.getValue();
+      GroundCap b = other.getOrDefault(entry.getKey(), a);
+      middle.put(
+          entry.getKey(),
+          new GroundCap(
+              a.length(),
+              a.pressure() == b.pressure() ? a.pressure() : (a.pressure() + b.pressure()) / 2,
+              (a.sliding() + b.sliding()) / 2));
+    }
+    return middle;
+  }
+
   /** Whether two such maps are the same but for rounding. */
   static boolean same(Map<String, GroundCap> one, Map<String, GroundCap> other) {
     for (Map.Entry<String, GroundCap> entry : one.entrySet()) {

@@ -46,13 +46,13 @@ final class Judgement {
       return new Verdict.DoesNotHold(mechanism(), Verdict.After.MECHANISM);
     }
     if (found.extreme().kind() == Extreme.Kind.OPEN) {
-      return new Verdict.NotDecided("the search ended without a decision");
+      return new Verdict.NotDecided(Admissible.OPEN);
     }
     if (!found.extreme().isFound()) {
       return failing();
     }
     GivingWay impending = givingWays.at(found, any);
-    if (impending.motion().isPresent()) {
+    if (impending.ways() > 0) {
       return new Verdict.Impending(impending);
     }
     Set<String> squeezed = squeezed(found);

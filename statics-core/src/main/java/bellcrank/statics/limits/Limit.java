@@ -81,6 +81,13 @@ public sealed interface Limit {
      */
     record EndOfLine(double value) implements End {}
 
+    /**
+     * The search ended without a decision.
+     *
+     * @param why what was tried
+     */
+    record Open(String why) implements End {}
+
     /** However large: without friction there would be a limit, with it the device locks itself. */
     record SelfLocking() implements End {}
 

@@ -109,6 +109,9 @@ final class LimitAnswers {
     if (end instanceof Limit.End.EndOfLine line) {
       return new Answer.Value(line.value(), dimension);
     }
+    if (end instanceof Limit.End.Open open) {
+      return new Answer.Unanswered(Answer.Reason.NOT_DECIDED, open.why());
+    }
     return unlimited(
         end instanceof Limit.End.SelfLocking ? "the device locks itself" : "unlimited");
   }

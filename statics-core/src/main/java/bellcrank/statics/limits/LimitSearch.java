@@ -46,8 +46,8 @@ final class LimitSearch {
       return new Limit.Never(variation);
     }
     Admissible.Found low = admissible.greatest(travel, friction, up.negative());
-    if (high.extreme().kind() == Extreme.Kind.OPEN || low.extreme().kind() == Extreme.Kind.OPEN) {
-      return new Limit.NotDecided(variation, "the search ended without a decision");
+    if (high.extreme().kind() == Extreme.Kind.OPEN && low.extreme().kind() == Extreme.Kind.OPEN) {
+      return new Limit.NotDecided(variation, Admissible.OPEN);
     }
     greatest = end(high, up, travel, length);
     least = end(low, up.negative(), travel, 0);
@@ -64,6 +64,9 @@ final class LimitSearch {
 
   private Limit.End end(Admissible.Found found, Goal goal, Travel travel, double lineEnd) {
     Extreme extreme = found.extreme();
+    if (extreme.kind() == Extreme.Kind.OPEN || extreme.kind() == Extreme.Kind.NONE) {
+      return new Limit.End.Open(Admissible.OPEN);
+    }
     if (extreme.isFound()) {
       double number = extreme.number();
       boolean atLineEnd =

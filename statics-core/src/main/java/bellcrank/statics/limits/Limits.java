@@ -1,10 +1,13 @@
 package bellcrank.statics.limits;
 
 import bellcrank.statics.device.Ask;
+import bellcrank.statics.device.Couple;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.device.ModelException;
+import bellcrank.statics.device.Pin;
 import bellcrank.statics.device.Pose;
+import bellcrank.statics.device.Screw;
 import bellcrank.statics.device.Sought;
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.equilibrium.Balance;
@@ -99,6 +102,31 @@ public final class Limits {
   }
 
   /**
+   * Whether a device has one-sided or rough parts at all. One without any is decided by its balance
+   * alone.
+   *
+   * @param device the device
+   * @return true if it has a contact, base, line, rope, one-sided roller or slot, dry pin, or a
+   *     screw with a couple on it
+   */
+  public static boolean concern(Device device) {
+    return device.connections().stream()
+        .anyMatch(
+            one ->
+                !LeastForces.columns(one, 0).isEmpty()
+                    || (one instanceof Pin pin && pin.friction() > 0)
+                    || (one instanceof Screw && isTurned(device, one.name())));
+  }
+
+  private static boolean isTurned(Device device, String screw) {
+    return device.loads().stream()
+        .anyMatch(
+            load ->
+                (load instanceof Couple couple && couple.member().equals(screw))
+                    || (load instanceof Sought sought && sought.body().equals(screw)));
+  }
+
+  /**
    * The same with kinetic coefficients of friction in place of static ones: greatest and least then
    * are the loads at which it just keeps moving.
    *
@@ -106,6 +134,24 @@ public final class Limits {
    */
   public Limits moving() {
     return new Limits(device, loadCase, pose, foundations, new FrictionLevel(1, true));
+  }
+
+  /**
+   * The case.
+   *
+   * @return factors on the loads
+   */
+  public LoadCase loadCase() {
+    return loadCase;
+  }
+
+  /**
+   * The ground under contact bases.
+   *
+   * @return as stated
+   */
+  public List<Foundation> foundations() {
+    return foundations;
   }
 
   /**
@@ -164,8 +210,7 @@ public final class Limits {
     if (!any.isFound()) {
       return AskRange.Outcome.of(
           any.kind() == Extreme.Kind.OPEN
-              ? new Answer.Unanswered(
-                  Answer.Reason.NOT_DECIDED, "the search ended without a decision")
+              ? new Answer.Unanswered(Answer.Reason.NOT_DECIDED, Admissible.OPEN)
               : new Answer.Unanswered(
                   Answer.Reason.NO_BALANCE,
                   "the device does not hold, so it has no state of rest"));

@@ -31,7 +31,9 @@ final class UnitList {
           // moment per angle
           "N·m/rad kN·m/rad N·m/deg lbf·ft/rad lbf·in/rad lbf·ft/deg lbf·in/deg",
           // area
-          "m² mm² cm² in² ft²");
+          "m² mm² cm² in² ft²",
+          // force per volume
+          "N/m³ kN/m³ lbf/ft³");
 
   private static final Map<Compound, Unit> COMPOUNDS = compounds();
   private static final List<Unit> LISTED = withNumbers();

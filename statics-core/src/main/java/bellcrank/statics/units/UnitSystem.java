@@ -14,10 +14,12 @@ import java.util.Set;
 public record UnitSystem(Map<Dimension, Unit> units) {
   private static final Set<String> FOOT_AND_INCH = Set.of("in", "ft", "yd");
 
-  /** Metre, degree, newton, kilogram, N·m, N/m, Pa, m/s², N·m/rad, m². */
+  /** Metre, degree, newton, kilogram, N·m, N/m, Pa, m/s², N·m/rad, m², N/m³. */
   public static final UnitSystem SI = from(Unit.parse("m"), Unit.parse("N"));
 
-  /** Foot, degree, pound-force, pound (mass), lbf·ft, lbf/ft, psi, ft/s², lbf·ft/rad, in². */
+  /**
+   * Foot, degree, pound-force, pound (mass), lbf·ft, lbf/ft, psi, ft/s², lbf·ft/rad, in², lbf/ft³.
+   */
   public static final UnitSystem US =
       from(Unit.parse("ft"), Unit.parse("lbf")).with(Unit.parse("psi")).with(Unit.parse("in²"));
 
@@ -73,6 +75,7 @@ public record UnitSystem(Map<Dimension, Unit> units) {
     units.put(Dimension.ACCELERATION, Unit.parse(customary ? "ft/s²" : "m/s²"));
     units.put(Dimension.MOMENT_PER_ANGLE, Unit.parse(moment + "/rad"));
     units.put(Dimension.AREA, Unit.parse(length.symbol() + "²"));
+    units.put(Dimension.FORCE_PER_VOLUME, Unit.parse(force.symbol() + "/" + length.symbol() + "³"));
     units.put(Dimension.NUMBER, Dimension.NUMBER.si());
     return new UnitSystem(units);
   }

@@ -20,6 +20,7 @@ class DimensionTest {
     "ACCELERATION, an acceleration, m/s²",
     "MOMENT_PER_ANGLE, a moment per angle, N·m/rad",
     "AREA, an area, m²",
+    "FORCE_PER_VOLUME, a force per volume, N/m³",
     "NUMBER, a plain number, ''"
   })
   void hasANounAndAnSiUnit(Dimension dimension, String noun, String symbol) {

@@ -13,23 +13,57 @@ class UnitSystemTest {
   @Test
   void siAndUsHaveTheUsualUnits() {
     assertThat(symbols(UnitSystem.SI))
-        .containsExactly("m", "deg", "N", "kg", "N·m", "N/m", "Pa", "m/s²", "N·m/rad", "m²", "");
+        .containsExactly(
+            "m", "deg", "N", "kg", "N·m", "N/m", "Pa", "m/s²", "N·m/rad", "m²", "N/m³", "");
     assertThat(symbols(UnitSystem.US))
         .containsExactly(
-            "ft", "deg", "lbf", "lb", "lbf·ft", "lbf/ft", "psi", "ft/s²", "lbf·ft/rad", "in²", "");
+            "ft",
+            "deg",
+            "lbf",
+            "lb",
+            "lbf·ft",
+            "lbf/ft",
+            "psi",
+            "ft/s²",
+            "lbf·ft/rad",
+            "in²",
+            "lbf/ft³",
+            "");
   }
 
   @Test
   void derivesTheOtherUnitsFromLengthAndForce() {
     assertThat(symbols(from("mm", "N")))
         .containsExactly(
-            "mm", "deg", "N", "kg", "N·mm", "N/mm", "N/mm²", "m/s²", "N·mm/rad", "mm²", "");
+            "mm",
+            "deg",
+            "N",
+            "kg",
+            "N·mm",
+            "N/mm",
+            "N/mm²",
+            "m/s²",
+            "N·mm/rad",
+            "mm²",
+            "N/mm³",
+            "");
     assertThat(symbols(from("m", "kN")))
         .containsExactly(
-            "m", "deg", "kN", "kg", "kN·m", "kN/m", "kPa", "m/s²", "kN·m/rad", "m²", "");
+            "m", "deg", "kN", "kg", "kN·m", "kN/m", "kPa", "m/s²", "kN·m/rad", "m²", "kN/m³", "");
     assertThat(symbols(from("in", "kip")))
         .containsExactly(
-            "in", "deg", "kip", "lb", "kip·in", "kip/in", "ksi", "ft/s²", "kip·in/rad", "in²", "");
+            "in",
+            "deg",
+            "kip",
+            "lb",
+            "kip·in",
+            "kip/in",
+            "ksi",
+            "ft/s²",
+            "kip·in/rad",
+            "in²",
+            "kip/in³",
+            "");
     assertThat(symbols(from("yd", "tonf-US"))).contains("lb", "tonf-US·yd", "tonf-US/yd²", "yd²");
   }
 

@@ -138,7 +138,7 @@ public final class PartBounds {
     int[] columns = {column, couple};
     bounds.add(new Bound(index, Bound.Kind.EDGE, 1, 0, columns, -half, 1));
     bounds.add(new Bound(index, Bound.Kind.EDGE, -1, 0, columns, -half, -1));
-    if (cap != null && cap.canSink() && cone) {
+    if (cap != null && cap.canSink() && (cone || cap.pressure() <= 0)) {
       bounds.add(new Bound(index, Bound.Kind.SINK, 1, 0, new int[] {column}, 1));
     } else if (cap != null && cap.canSink()) {
       double all = cap.pressure() * cap.length() * base.width();

@@ -26,6 +26,9 @@ final class Simplex {
   /** By how much a point may miss a row, relative to the size of what the row adds up. */
   static final double MISS = 1e-9;
 
+  /** The same where there are no variables, so that nothing but the forces is rounded. */
+  private static final double MISS_OF_NUMBERS = 1e-12;
+
   /** Accuracy asked of the solver. */
   private static final double ACCURACY = 1e-10;
 
@@ -47,7 +50,9 @@ final class Simplex {
    */
   static Optimum maximize(Program program, double[] objective) {
     if (program.variables() == 0) {
-      return program.miss(objective) <= MISS ? Optimum.found(0, objective) : Optimum.infeasible();
+      return program.miss(objective) <= MISS_OF_NUMBERS
+          ? Optimum.found(0, objective)
+          : Optimum.infeasible();
     }
     for (PivotSelectionRule rule :
         new PivotSelectionRule[] {PivotSelectionRule.DANTZIG, PivotSelectionRule.BLAND}) {
