@@ -19,7 +19,10 @@ final class AskDimension {
     if (ask.subject() instanceof Subject.Ratio ratio) {
       return Optional.of(ratio(of(ratio.numerator(), parts), of(ratio.denominator(), parts)));
     }
-    if (ask.subject() instanceof Subject.Advantage) {
+    if (ask.subject() instanceof Subject.Extreme extreme) {
+      return of(extreme.of(), parts);
+    }
+    if (ask.subject() instanceof Subject.Advantage || ask.subject() instanceof Subject.Multiple) {
       return Optional.of(Dimension.NUMBER);
     }
     boolean centre = ask.subject() instanceof Subject.Centre;
@@ -32,8 +35,9 @@ final class AskDimension {
       case COUPLE, MOMENT, RAISING, LOWERING -> Optional.of(Dimension.MOMENT);
       case OFFSET, DISTANCE, ARM -> Optional.of(Dimension.LENGTH);
       case MASS -> Optional.of(Dimension.MASS);
-      case RATIO_OF_TENSIONS, IDEAL, ACTUAL, FREEDOMS, REDUNDANCY -> Optional.of(Dimension.NUMBER);
-      case LINE, OUTCOME -> Optional.empty();
+      case RATIO_OF_TENSIONS, IDEAL, ACTUAL, FREEDOMS, REDUNDANCY, FRICTION_FACTOR ->
+          Optional.of(Dimension.NUMBER);
+      case LINE, OUTCOME, VERDICT -> Optional.empty();
     };
   }
 

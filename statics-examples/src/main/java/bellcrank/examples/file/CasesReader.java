@@ -1,7 +1,6 @@
 package bellcrank.examples.file;
 
 import bellcrank.statics.device.LoadCase;
-import bellcrank.statics.device.Sought;
 import bellcrank.statics.units.Dimension;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -34,36 +33,14 @@ final class CasesReader {
     }
     for (Named factor : stated.map(Fields::named).orElse(List.of())) {
       factors.put(factor.text(), draft.amount(factor.value(), Dimension.NUMBER));
-      load(draft, factor);
+      if (!new GivenLoads(reading).has(factor.text(), factor.name())) {
+        draft.fail();
+      }
     }
     double dynamic = draft.amount("dynamic", Dimension.NUMBER, 1);
     draft
         .made(() -> new LoadCase(named.text(), factors, dynamic))
         .ifPresent(reading.device()::loadCase);
-  }
-
-  /** Checks that a factor is one on a given load. */
-  private void load(Draft draft, Named factor) {
-    PartNames parts = reading.parts();
-    boolean given = parts.given().contains(factor.text());
-    if (given) {
-      return;
-    }
-    draft.fail();
-    boolean failed =
-        parts.isDeclared(factor.text())
-            && parts.load(factor.text()).isEmpty()
-            && parts.connection(factor.text()).isEmpty();
-    if (failed) {
-      return;
-    }
-    boolean sought = parts.load(factor.text()).filter(Sought.class::isInstance).isPresent();
-    factor
-        .name()
-        .report(
-            sought
-                ? "a given load, not a sought one"
-                : reading.problems().name("load", factor.text(), parts.given()));
   }
 
   /** Reads the two forces of the mechanical advantage. */

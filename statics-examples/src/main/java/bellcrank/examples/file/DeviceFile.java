@@ -1,14 +1,20 @@
 package bellcrank.examples.file;
 
 import bellcrank.statics.device.Ask;
+import bellcrank.statics.device.ContactBase;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.ModelException;
+import bellcrank.statics.ground.Foundation;
+import bellcrank.statics.limits.Variation;
 import bellcrank.statics.units.Dimension;
 import bellcrank.statics.units.QuantityException;
 import bellcrank.statics.units.Unit;
 import bellcrank.statics.units.UnitSystem;
+import java.util.Collections;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 
 /**
@@ -19,23 +25,39 @@ import java.util.Set;
  * @param units units of the bare numbers in the file and of the answers
  * @param asks further asks to be answered, in order
  * @param expectations expected answers in order, one at most for each ask
+ * @param limits what is varied until the device gives way, by name, in order
+ * @param foundations what is under the contact bases, one at most for each
  */
 public record DeviceFile(
-    Device device, About about, UnitSystem units, List<Ask> asks, List<Expectation> expectations) {
+    Device device,
+    About about,
+    UnitSystem units,
+    List<Ask> asks,
+    List<Expectation> expectations,
+    Map<String, Variation> limits,
+    List<Foundation> foundations) {
 
   /**
-   * Copies the lists and checks that the file can be written.
+   * Copies lists and map and checks that the file can be written.
    *
    * @param device the device
    * @param about texts about it
    * @param units units of the bare numbers in the file and of the answers
    * @param asks further asks to be answered, in order
    * @param expectations expected answers in order, one at most for each ask
-   * @throws ModelException if a unit is not known by its symbol, or an ask has two expectations
+   * @param limits what is varied until the device gives way, by name, in order
+   * @param foundations what is under the contact bases, one at most for each
+   * @throws ModelException if a unit is not known by its symbol, an ask has two expectations, a
+   *     limit varies what the device does not have, or a foundation is under no contact base of the
+   *     device or under one that has another already
    */
   public DeviceFile {
     asks = List.copyOf(asks);
     expectations = List.copyOf(expectations);
+    limits = Collections.unmodifiableMap(new LinkedHashMap<>(limits));
+    foundations = List.copyOf(foundations);
+    requireBases(device, foundations);
+    limits.forEach((name, variation) -> LimitAsk.check(name, variation, device));
     for (Dimension dimension : Dimension.values()) {
       requireReadable(dimension, units.unit(dimension));
     }
@@ -54,6 +76,25 @@ public record DeviceFile(
   }
 
   /**
+   * A file without limits and ground.
+   *
+   * @param device the device
+   * @param about texts about it
+   * @param units units of the bare numbers in the file and of the answers
+   * @param asks further asks to be answered, in order
+   * @param expectations expected answers in order, one at most for each ask
+   * @throws ModelException if a unit is not known by its symbol, or an ask has two expectations
+   */
+  public DeviceFile(
+      Device device,
+      About about,
+      UnitSystem units,
+      List<Ask> asks,
+      List<Expectation> expectations) {
+    this(device, about, units, asks, expectations, Map.of(), List.of());
+  }
+
+  /**
    * A file that holds a device and nothing else, in SI units.
    *
    * @param device the device
@@ -61,6 +102,21 @@ public record DeviceFile(
    */
   public static DeviceFile of(Device device) {
     return new DeviceFile(device, About.NOTHING, UnitSystem.SI, List.of(), List.of());
+  }
+
+  private static void requireBases(Device device, List<Foundation> foundations) {
+    Set<String> seen = new HashSet<>();
+    for (Foundation foundation : foundations) {
+      String base = foundation.base();
+      boolean known = device.connection(base).filter(ContactBase.class::isInstance).isPresent();
+      if (!known || !seen.add(base)) {
+        throw new ModelException(
+            "ground",
+            "base",
+            '"' + base + '"',
+            known ? "each contact base once" : "the name of a contact base of the device");
+      }
+    }
   }
 
   private static void requireReadable(Dimension dimension, Unit unit) {

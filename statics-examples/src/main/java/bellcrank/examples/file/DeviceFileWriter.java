@@ -63,6 +63,8 @@ public final class DeviceFileWriter {
     points();
     bodiesAndConnections();
     loads();
+    ground();
+    limits();
     answers();
     return out.written();
   }
@@ -181,6 +183,21 @@ public final class DeviceFileWriter {
       out.section(key);
     }
     loads.forEach(load -> out.entry(load.name(), texts.written(load)));
+  }
+
+  private void ground() {
+    GroundText texts = new GroundText(amounts);
+    if (!file.foundations().isEmpty()) {
+      out.section("ground");
+    }
+    file.foundations().forEach(one -> out.entry(one.base(), texts.written(one)));
+  }
+
+  private void limits() {
+    if (!file.limits().isEmpty()) {
+      out.section("limits");
+    }
+    file.limits().forEach((name, variation) -> out.entry(name, LimitText.written(variation)));
   }
 
   private void answers() {

@@ -30,6 +30,8 @@ final class FileKeys {
           "seek",
           "cases",
           "advantage",
+          "ground",
+          "limits",
           "ask",
           "expect");
 
@@ -44,7 +46,8 @@ final class FileKeys {
           "pressure",
           "acceleration",
           "moment per angle",
-          "area");
+          "area",
+          "force per volume");
 
   static final Set<String> GRAVITY = keys("size", "direction");
   static final Set<String> PLACED =
@@ -53,10 +56,20 @@ final class FileKeys {
   static final Set<String> MEMBER = keys("points", "bars", "weight", "outline", "count");
   static final Set<String> MEMBER_WEIGHT = keys("value", "at");
   static final Set<String> SOUGHT =
-      keys("want", "direction", "member", "joint", "at", "from", "to");
+      keys("want", "direction", "member", "joint", "screw", "at", "from", "to");
   static final Set<String> CASE = keys("factors", "dynamic");
   static final Set<String> ADVANTAGE = keys("effort", "resistance");
   static final Set<String> EXPECT = keys("value", "digits", "source", "printed", "reason");
+
+  /** Rules for what the ground bears. */
+  static final Set<String> BEARINGS = keys("pressure", "soil", "drained", "undrained");
+
+  static final Set<String> GROUND =
+      keys("length", "pressure", "source", "soil", "drained", "undrained", "adhesion", "cleat");
+
+  static final Set<String> DRAINED = keys("friction angle", "cohesion", "weight", "overburden");
+  static final Set<String> UNDRAINED = keys("strength", "overburden");
+  static final Set<String> CLEAT = keys("depth", "friction angle", "cohesion", "weight");
 
   /** Kinds of connection; the first key of each names the kind. */
   static final Map<String, Set<String>> CONNECTIONS =
@@ -86,11 +99,14 @@ final class FileKeys {
   static final Map<String, Set<String>> LOADS =
       kinds(
           keys("force", "direction", "member", "joint", "at"),
-          keys("couple", "member"),
+          keys("couple", "member", "screw"),
           keys("spread", "member", "from", "to", "direction", "per"),
           keys("weight", "member", "joint", "at"),
           keys("spring", "from", "to", "joins", "free length"),
           keys("torsion spring", "joins", "turned"));
+
+  /** Kinds of limit. */
+  static final Map<String, Set<String>> LIMITS = kinds(keys("vary"), keys("move", "from", "to"));
 
   private FileKeys() {}
 

@@ -7,8 +7,10 @@ import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.device.ModelException;
 import bellcrank.statics.device.Problem;
 import bellcrank.statics.geometry.Vector;
+import bellcrank.statics.limits.Variation;
 import bellcrank.statics.units.UnitSystem;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -37,13 +39,26 @@ final class FileReading {
     UnitSystem units = UnitsReader.read(fields.find("units"));
     Reading reading = begun(fields, units);
     parts(fields, reading);
+    GroundReader groundReader = new GroundReader(reading);
+    each(fields, "ground", groundReader::read);
+    LimitsReader limitsReader = new LimitsReader(reading);
+    each(fields, "limits", limitsReader::read);
     Optional<Device> device = built(fields, reading);
+    Map<String, Variation> limits = device.map(limitsReader::checked).orElse(Map.of());
     AsksReader asksReader = new AsksReader(reading, device, cases(fields));
     List<Ask> asks = fields.find("ask").map(asksReader::asks).orElse(List.of());
     List<Expectation> expectations =
         fields.find("expect").map(asksReader::expectations).orElse(List.of());
     return device.isPresent() && about.isPresent() && root.problems().none()
-        ? Optional.of(new DeviceFile(device.get(), about.get(), units, asks, expectations))
+        ? Optional.of(
+            new DeviceFile(
+                device.get(),
+                about.get(),
+                units,
+                asks,
+                expectations,
+                limits,
+                groundReader.foundations()))
         : Optional.empty();
   }
 

@@ -38,9 +38,9 @@ final class LoadText {
       return target(directions.force(force.vector()), force.body(), Optional.of(force.at()));
     }
     if (load instanceof Couple couple) {
-      return new Flow()
-          .put("couple", amounts.bare(couple.moment(), Dimension.MOMENT))
-          .text("member", couple.member());
+      return turned(
+          new Flow().put("couple", amounts.bare(couple.moment(), Dimension.MOMENT)),
+          couple.member());
     }
     if (load instanceof SpreadLoad spread) {
       return spread(spread);
@@ -89,7 +89,14 @@ final class LoadText {
     if (sought.to().isPresent()) {
       return flow.text("member", sought.body()).text("from", sought.at()).text("to", sought.to());
     }
-    return target(flow, sought.body(), sought.at());
+    return sought.want() == Sought.Want.COUPLE
+        ? turned(flow, sought.body())
+        : target(flow, sought.body(), sought.at());
+  }
+
+  /** What a couple turns: a member, or a screw if no body has that name. */
+  private Flow turned(Flow flow, String target) {
+    return flow.text(bodies.names().contains(target) ? "member" : "screw", target);
   }
 
   private Flow target(Flow flow, String body, Optional<String> at) {

@@ -98,8 +98,8 @@ final class LoadsReader {
 
   private Optional<Couple> couple(Draft draft) {
     double moment = draft.amount("couple", Dimension.MOMENT);
-    String member = new TargetReader(reading).member(draft);
-    return draft.made(() -> new Couple(draft.part(), member, moment));
+    String turned = new TargetReader(reading).memberOrScrew(draft);
+    return draft.made(() -> new Couple(draft.part(), turned, moment));
   }
 
   private Optional<SpreadLoad> spread(Draft draft) {

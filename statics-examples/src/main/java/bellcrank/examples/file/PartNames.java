@@ -1,8 +1,10 @@
 package bellcrank.examples.file;
 
 import bellcrank.statics.device.Connection;
+import bellcrank.statics.device.ContactBase;
 import bellcrank.statics.device.Load;
 import bellcrank.statics.device.Pin;
+import bellcrank.statics.device.Screw;
 import bellcrank.statics.device.Sought;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -63,6 +65,20 @@ final class PartNames {
 
   Optional<Load> load(String name) {
     return Optional.ofNullable(loads.get(name));
+  }
+
+  /** Names of the screws that could be read. */
+  List<String> screws() {
+    return connections.keySet().stream()
+        .filter(one -> connections.get(one) instanceof Screw)
+        .toList();
+  }
+
+  /** Names of the contact bases that could be read. */
+  List<String> contactBases() {
+    return connections.keySet().stream()
+        .filter(one -> connections.get(one) instanceof ContactBase)
+        .toList();
   }
 
   /** Names of the pins that could be read. */

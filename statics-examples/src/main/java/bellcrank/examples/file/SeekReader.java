@@ -53,6 +53,9 @@ final class SeekReader {
   private Optional<Sought> sought(Draft draft) {
     Sought.Want want = draft.choiceNeeded("want", WANTS, Sought.Want.COMPONENTS);
     TargetReader targets = new TargetReader(reading);
+    if (want != Sought.Want.COUPLE) {
+      superfluous(draft, "screw", "screw only for want: couple");
+    }
     if (want == Sought.Want.INTENSITY) {
       return intensity(draft, targets.member(draft));
     }
@@ -62,9 +65,9 @@ final class SeekReader {
       superfluous(draft, "at", "no place: a couple has none");
       superfluous(draft, "joint", "member: a joint takes no couple");
       superfluous(draft, "direction", "no direction: couples are positive counter-clockwise");
-      String member = targets.member(draft);
+      String turned = targets.memberOrScrew(draft);
       return draft.made(
-          () -> new Sought(draft.part(), want, member, Optional.empty(), Optional.empty()));
+          () -> new Sought(draft.part(), want, turned, Optional.empty(), Optional.empty()));
     }
     Target target = targets.read(draft, true);
     Optional<Direction> direction = Optional.empty();

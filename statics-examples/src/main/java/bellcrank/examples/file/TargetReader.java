@@ -1,6 +1,8 @@
 package bellcrank.examples.file;
 
+import bellcrank.statics.device.Connection;
 import bellcrank.statics.device.Pin;
+import bellcrank.statics.device.Screw;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -52,6 +54,36 @@ final class TargetReader {
         reading.bodies().is(name.get(), BodyNames.Kind.JOINT)
             ? "the name of a member; for a joint write joint: " + name.get()
             : reading.problems().name("member", name.get(), members));
+  }
+
+  /** The member at {@code member}, or the screw at {@code screw}. */
+  String memberOrScrew(Draft draft) {
+    Optional<Spot> screw = draft.fields().find("screw");
+    if (screw.isEmpty()) {
+      Optional<Spot> stated = draft.fields().need("member", "the member, or the screw, it turns");
+      return draft.orFail(stated.flatMap(this::member), "");
+    }
+    if (draft.has("member")) {
+      screw.get().report("member and screw", "one of them");
+      draft.fail();
+      return "";
+    }
+    return draft.orFail(screw(screw.get()), "");
+  }
+
+  private Optional<String> screw(Spot spot) {
+    Optional<String> name = spot.text("the name of a screw");
+    if (name.isEmpty() || isPassedOver(name.get())) {
+      return Optional.empty();
+    }
+    Optional<Connection> connection = reading.parts().connection(name.get());
+    if (connection.filter(Screw.class::isInstance).isEmpty()) {
+      return spot.refuse(reading.problems().name("screw", name.get(), reading.parts().screws()));
+    }
+    if (reading.bodies().names().contains(name.get())) {
+      return spot.refuse("a screw whose name no body has: a couple on the body is meant else");
+    }
+    return name;
   }
 
   private Target joint(Draft draft, Spot spot, Optional<String> stated) {

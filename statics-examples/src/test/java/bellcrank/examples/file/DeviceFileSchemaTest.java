@@ -66,6 +66,25 @@ class DeviceFileSchemaTest {
         START + "seek: {ram: {want: mass, direction: up, member: lever, at: A}}\n",
         START + "seek: {ram: {want: intensity, member: lever, at: A}}\n",
         START + "seek: {ram: {want: mass, member: lever, at: A, to: B}}\n",
+        START + "loads: {turn: {couple: 3}}\n",
+        START + "loads: {turn: {couple: 3, member: lever, screw: jack}}\n",
+        START + "seek: {turn: {want: couple, member: lever, screw: jack}}\n",
+        START + "seek: {turn: {want: mass, member: lever, at: A, screw: jack}}\n",
+        START + "seek: {turn: {want: couple, screw: jack, at: A}}\n",
+        START + "ground: {base: 100 kPa}\n",
+        START + "ground: {base: {pressure: 100 kPa}}\n",
+        START + "ground: {base: {length: 1, pressure: 100 kPa, soil: clay}}\n",
+        START + "ground: {base: {length: 1, drained: {weight: 1, friction angle: 1}, soil: a}}\n",
+        START + "ground: {base: {length: 1, soil: clay, source: a book}}\n",
+        START + "ground: {base: {length: 1, drained: {weight: 18 kN/m^3}}}\n",
+        START + "ground: {base: {length: 1, undrained: {overburden: 1}}}\n",
+        START + "ground: {base: {length: 1, cleat: {depth: 1, friction angle: 1}}}\n",
+        START + "limits: {growth: hand}\n",
+        START + "limits: {growth: {vary: []}}\n",
+        START + "limits: {growth: {vary: [hand, hand]}}\n",
+        START + "limits: {growth: {vary: hand, from: A}}\n",
+        START + "limits: {climb: {move: hand, from: A}}\n",
+        START + "limits: {climb: {move: hand, vary: hand, from: A, to: B}}\n",
         START + "expect: {ram: {value: 3, digits: 16}}\n",
         START + "expect: {ram: 3}\n"
       })
@@ -134,9 +153,14 @@ class DeviceFileSchemaTest {
     mappings.put("case", FileKeys.CASE);
     mappings.put("advantage", FileKeys.ADVANTAGE);
     mappings.put("expected", FileKeys.EXPECT);
+    mappings.put("ground", FileKeys.GROUND);
+    mappings.put("drained", FileKeys.DRAINED);
+    mappings.put("undrained", FileKeys.UNDRAINED);
+    mappings.put("cleat", FileKeys.CLEAT);
     addKinds(mappings, "connection-", FileKeys.CONNECTIONS);
     addKinds(mappings, "stop-", FileKeys.STOPS);
     addKinds(mappings, "load-", FileKeys.LOADS);
+    addKinds(mappings, "limit-", FileKeys.LIMITS);
     return mappings;
   }
 

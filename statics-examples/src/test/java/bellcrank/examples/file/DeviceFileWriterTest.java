@@ -5,15 +5,21 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import bellcrank.statics.device.Ask;
+import bellcrank.statics.device.ContactBase;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.DeviceBuilder;
 import bellcrank.statics.device.ModelException;
+import bellcrank.statics.geometry.Direction;
+import bellcrank.statics.geometry.Vector;
+import bellcrank.statics.ground.Foundation;
+import bellcrank.statics.limits.Variation;
 import bellcrank.statics.units.Dimension;
 import bellcrank.statics.units.Quantity;
 import bellcrank.statics.units.Unit;
 import bellcrank.statics.units.UnitSystem;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -63,12 +69,17 @@ class DeviceFileWriterTest {
         screw: {screw: [A, D], joins: [beam, plate], lead: 0.02, mean radius: 0.05, friction: 0.1}
         contact: {contact: D, joins: [plate, ground], push: left, friction: 0.4, kinetic friction: 0.3}
         base: {contact base: D, joins: [plate, ground], push: up, width: 0.5, friction: 0.4}
+        base 2: {contact base: B, joins: [plate, ground], push: up, width: 0.5, friction: 0.4}
+        base 3: {contact base: A, joins: [plate, ground], push: up, width: 0.5, friction: 0.4}
+        base 4: {contact base: A, joins: [beam, ground], push: up, width: 0.5, friction: 0.4}
+        base 5: {contact base: C, joins: [beam, ground], push: up, width: 0.5, friction: 0.4}
       loads:
         straight: {force: 1.25, direction: left, member: beam, at: B}
         slanted: {force: 2, direction: 0.5 rad, member: beam, at: B}
         sloping: {force: 2, direction: [5, -12], joint: ring}
         parts: {force: [1, 0.2], joint: A}
         turning: {couple: 3.5, member: beam}
+        cranking: {couple: 0.25, screw: screw}
         even: {spread: 2, member: beam, from: A, to: B}
         wind: {spread: [0, 2], member: beam, from: A, to: B, direction: to its left, per: horizontal}
         mass: {weight: 7 kg, member: beam, at: A}
@@ -78,17 +89,34 @@ class DeviceFileWriterTest {
         push: {want: force, direction: up, member: beam, at: C}
         both: {want: components, joint: ring}
         turn: {want: couple, member: plate}
+        crank: {want: couple, screw: screw}
         block: {want: mass, member: plate, at: D}
         snow: {want: intensity, direction: down, member: beam, from: A, to: B}
       cases:
         storm: {factors: {wind: 1.5, even: 0}, dynamic: 1.3}
         calm: {}
       advantage: {effort: straight, resistance: push}
-      ask: [pin.x on frame, advantage.ideal]
+      ground:
+        base: {length: 1.5, pressure: 2.5, source: a report on the yard, adhesion: 0.1}
+        base 2: {length: 1.5, drained: {friction angle: 0.5 rad, cohesion: 0.25, weight: 0.125, overburden: 0.5},
+            cleat: {depth: 0.75, friction angle: 0.5 rad, weight: 0.125}}
+        base 3: {length: 2, undrained: {strength: 1.25}}
+        base 4: {length: 2, soil: "Canadian house plans: firm clay"}
+        base 5: {length: 2, pressure: 3}
+      limits:
+        growth: {vary: straight}
+        two: {vary: [wind, even]}
+        loads: {vary: all}
+        along: {move: mass, from: A, to: far}
+      ask: [pin.x on frame, advantage.ideal, greatest multiple(wind), least distance(mass) along A–far in storm]
       expect:
         push: {value: 1.6 kip, digits: 2, source: "by hand: 1.6", printed: "1.5 kip", reason: misprint}
         turn in storm: {value: -3.25 kip·ft, digits: 3}
         outcome: {value: in balance}
+        verdict: {value: holds}
+        friction factor: {value: 0.75, digits: 2}
+        greatest push: {value: 2 kip, digits: 1}
+        greatest distance(mass) along A–far: {value: 3.5 ft, digits: 2}
       """;
 
   static Iterable<Path> devices() {
@@ -233,6 +261,35 @@ class DeviceFileWriterTest {
         .hasMessage("expect: value is span; wanted: a unit that its symbol states");
   }
 
+  private static DeviceFile withGround(Device device, Foundation... foundations) {
+    return new DeviceFile(
+        device, About.NOTHING, UnitSystem.SI, List.of(), List.of(), Map.of(), List.of(foundations));
+  }
+
+  private static DeviceFile withLimit(Device device, String name, Variation variation) {
+    return new DeviceFile(
+        device,
+        About.NOTHING,
+        UnitSystem.SI,
+        List.of(),
+        List.of(),
+        Map.of(name, variation),
+        List.of());
+  }
+
+  @Test
+  void aLoadThatIsNamedAllIsNotTakenForAllLoads() {
+    Device device =
+        Device.named("x")
+            .point("P", 0, 0)
+            .member("m", "P")
+            .force("all", "m", "P", Vector.of(1, 0))
+            .build();
+    DeviceFile file = withLimit(device, "one", Variation.of("all"));
+    assertThat(DeviceFileWriter.write(file)).contains("one: {vary: [all]}");
+    assertThat(Reads.file(DeviceFileWriter.write(file))).isEqualTo(file);
+  }
+
   @Test
   void whatCannotBeWrittenIsRefused() {
     Device device = Device.named("x").member("m").build();
@@ -257,6 +314,24 @@ class DeviceFileWriterTest {
                     device, About.NOTHING, UnitSystem.SI, List.of(), List.of(twice, twice)))
         .isInstanceOf(ModelException.class)
         .hasMessage("expect: ask is \"outcome\"; wanted: each ask once");
+    Foundation foundation = Foundation.of("sill", 1);
+    assertThatThrownBy(() -> withGround(device, foundation))
+        .isInstanceOf(ModelException.class)
+        .hasMessage("ground: base is \"sill\"; wanted: the name of a contact base of the device");
+    Device based =
+        Device.named("x")
+            .point("P", 0, 0)
+            .member("m", "P")
+            .connect(new ContactBase("sill", "P", "m", "ground", Direction.UP, 1, 0, 0))
+            .build();
+    assertThat(withGround(based, foundation).foundations()).containsExactly(foundation);
+    assertThatThrownBy(() -> withGround(based, foundation, foundation))
+        .hasMessage("ground: base is \"sill\"; wanted: each contact base once");
+    assertThatThrownBy(() -> withLimit(device, "growth", Variation.of("hand")))
+        .isInstanceOf(ModelException.class)
+        .hasMessage("growth: limit is hand; wanted: the name of a given load (there is none)");
+    assertThatThrownBy(() -> withLimit(device, " growth", Variation.of("hand")))
+        .isInstanceOf(ModelException.class);
     assertThatThrownBy(
             () ->
                 new Expectation(

@@ -17,6 +17,7 @@ import bellcrank.statics.device.Joint;
 import bellcrank.statics.device.Line;
 import bellcrank.statics.device.Load;
 import bellcrank.statics.device.LoadCase;
+import bellcrank.statics.device.Measure;
 import bellcrank.statics.device.Member;
 import bellcrank.statics.device.Pin;
 import bellcrank.statics.device.Reeving;
@@ -29,6 +30,7 @@ import bellcrank.statics.device.SpreadLoad;
 import bellcrank.statics.device.Spring;
 import bellcrank.statics.device.Stop;
 import bellcrank.statics.device.Strut;
+import bellcrank.statics.device.Subject;
 import bellcrank.statics.device.TorsionSpring;
 import bellcrank.statics.device.Turn;
 import bellcrank.statics.device.Weight;
@@ -36,6 +38,14 @@ import bellcrank.statics.device.Wrap;
 import bellcrank.statics.geometry.Direction;
 import bellcrank.statics.geometry.Point;
 import bellcrank.statics.geometry.Vector;
+import bellcrank.statics.ground.Bearing;
+import bellcrank.statics.ground.Cleat;
+import bellcrank.statics.ground.Drained;
+import bellcrank.statics.ground.Foundation;
+import bellcrank.statics.ground.Presumptive;
+import bellcrank.statics.ground.SoilTable;
+import bellcrank.statics.ground.Undrained;
+import bellcrank.statics.limits.Variation;
 import bellcrank.statics.units.Dimension;
 import bellcrank.statics.units.Quantity;
 import bellcrank.statics.units.Unit;
@@ -118,6 +128,9 @@ final class RandomDevice {
   private final List<String> points = new ArrayList<>();
   private final List<String> members = new ArrayList<>();
   private final Map<String, String> joints = new LinkedHashMap<>();
+  private final Set<String> supports = new HashSet<>();
+  private final List<String> screws = new ArrayList<>();
+  private final List<String> movable = new ArrayList<>();
   private final List<String> given = new ArrayList<>();
   private DeviceBuilder device = Device.named("unnamed");
 
@@ -147,7 +160,56 @@ final class RandomDevice {
     loads();
     cases();
     Device built = device.build();
-    return new DeviceFile(built, about(), units, asks(built), expectations(built));
+    return new DeviceFile(
+        built, about(), units, asks(built), expectations(built), limits(), foundations(built));
+  }
+
+  private List<Foundation> foundations(Device built) {
+    List<Foundation> foundations = new ArrayList<>();
+    for (Connection connection : built.connections()) {
+      if (connection instanceof ContactBase && chance(2)) {
+        Optional<Cleat> cleat =
+            chance(2) ? Optional.empty() : Optional.of(new Cleat(size(), slope(), none(), none()));
+        foundations.add(new Foundation(connection.name(), size(), bearing(), none(), cleat));
+      }
+    }
+    return foundations;
+  }
+
+  private Optional<Bearing> bearing() {
+    return switch (random.nextInt(6)) {
+      case 0 -> Optional.empty();
+      case 1 -> Optional.of(new Drained(slope(), none(), none(), none()));
+      case 2 -> Optional.of(new Undrained(size(), none()));
+      case 3 -> Optional.of(pick(SoilTable.rows()).lowest());
+      case 4 -> Optional.of(new Presumptive(size(), GroundReader.STATED));
+      default -> Optional.of(new Presumptive(size(), "t" + pick(HOSTILE).strip()));
+    };
+  }
+
+  private double slope() {
+    return 0.01 + random.nextDouble();
+  }
+
+  private double none() {
+    return chance(2) ? 0 : size();
+  }
+
+  private Map<String, Variation> limits() {
+    Map<String, Variation> limits = new LinkedHashMap<>();
+    Set<String> names = new HashSet<>();
+    List<String> several = given.stream().filter(load -> chance(3)).toList();
+    if (chance(2)) {
+      limits.put(fresh(names), Variation.ofAppliedLoads());
+      limits.put(fresh(names), Variation.of(pick(given)));
+      limits.put(fresh(names), new Variation.Multiple(several));
+    }
+    movable.forEach(
+        load -> {
+          List<String> ends = two(points);
+          limits.put(fresh(names), Variation.place(load, ends.get(0), ends.get(1)));
+        });
+    return limits;
   }
 
   private UnitSystem units() {
@@ -217,6 +279,9 @@ final class RandomDevice {
       for (int i = 0; i < 2; i++) {
         Connection connection = connection(kind);
         device.connect(connection);
+        if (connection instanceof Screw && !bodies.contains(connection.name())) {
+          screws.add(connection.name());
+        }
         device.count(connection.name(), chance(4) ? 1 + random.nextInt(5) : 1);
       }
     }
@@ -230,6 +295,15 @@ final class RandomDevice {
     String name = fresh(parts);
     String at = pick(points);
     List<String> two = two(withGround());
+    // two supports of one side at one place might contradict one another
+    while (!supports.add(at + two.stream().sorted().toList())) {
+      at = pick(points);
+      two = two(withGround());
+    }
+    return connection(kind, name, at, two);
+  }
+
+  private Connection connection(int kind, String name, String at, List<String> two) {
     List<String> ends = two(points);
     End first = End.of(two.get(0), ends.get(0));
     End second = End.of(two.get(1), ends.get(1));
@@ -294,11 +368,22 @@ final class RandomDevice {
         Load load = load(kind);
         device.load(load);
         given.add(load.name());
+        boolean force = load instanceof Force one && members.contains(one.body());
+        boolean weight = load instanceof Weight one && members.contains(one.body());
+        if (force || weight) {
+          movable.add(load.name());
+        }
       }
     }
+    screws.forEach(screw -> device.load(new Couple(fresh(parts), screw, number())));
     for (Sought.Want want : Sought.Want.values()) {
       device.load(sought(want));
     }
+    screws.forEach(
+        screw ->
+            device.load(
+                new Sought(
+                    fresh(parts), Sought.Want.COUPLE, screw, Optional.empty(), Optional.empty())));
     device.advantage(given.get(given.size() - 1), given.get(given.size() - 2));
   }
 
@@ -384,7 +469,17 @@ final class RandomDevice {
   }
 
   private List<Ask> asks(Device built) {
-    return Ask.all(built).stream().filter(ask -> chance(10)).toList();
+    List<Ask> asks = new ArrayList<>();
+    for (Ask ask : Ask.all(built)) {
+      boolean number = ask.measure() != Measure.LINE && !(ask.subject() instanceof Subject.Whole);
+      if (chance(10)) {
+        asks.add(number && chance(3) ? ask.greatest() : ask);
+      }
+    }
+    if (chance(2)) {
+      asks.add(Ask.of(new Subject.Multiple(List.of(pick(given))), Measure.VALUE).least());
+    }
+    return asks;
   }
 
   private List<Expectation> expectations(Device built) {

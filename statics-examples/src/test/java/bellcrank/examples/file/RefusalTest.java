@@ -2,8 +2,13 @@ package bellcrank.examples.file;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import bellcrank.statics.ground.Cleat;
+import bellcrank.statics.ground.Drained;
+import bellcrank.statics.ground.Foundation;
+import bellcrank.statics.limits.Variation;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -196,6 +201,37 @@ class RefusalTest {
             + " push: found two points at the same place; wanted: two points apart",
         "cases: {c: {factors: {x: 2}}}¦cases → c → factors → x: found \"x\"; wanted: the name of a"
             + " load (there is none)",
+        "loads: {f: {couple: 3}}¦loads → f: found no key member; wanted: the member, or the screw, it"
+            + " turns",
+        "loads: {f: {couple: 3, member: m, screw: jack}}¦loads → f → screw: found member and screw;"
+            + " wanted: one of them",
+        "loads: {f: {couple: 3, screw: jack}}¦loads → f → screw: found \"jack\"; wanted: the name of"
+            + " a screw (there is none)",
+        "seek: {s: {want: mass, member: m, at: A, screw: jack}}¦seek → s → screw: found the key"
+            + " screw; wanted: screw only for want: couple",
+        "limits: {l: 3}¦limits → l: found \"3\"; wanted: a limit, such as {vary: winch} or {move:"
+            + " climber, from: A, to: B}",
+        "limits: {l: {from: A}}¦limits → l: found no kind of limit; wanted: one of the keys vary,"
+            + " move",
+        "limits: {l: {vary: []}}¦limits → l → vary: found []; wanted: the name of a load, several"
+            + " such as [winch, hand], or all (but weights)",
+        "limits: {l: {vary: {}}}¦limits → l → vary: found {}; wanted: the name of a load, several"
+            + " such as [winch, hand], or all (but weights)",
+        "limits: {l: {vary: hand}}¦limits → l → vary: found \"hand\"; wanted: the name of a load"
+            + " (there is none)",
+        "limits: {l: {vary: all}}¦limits → l → vary: found \"multiple\"; wanted: a device with a"
+            + " given load that is no weight, or multiple(LOAD)",
+        "limits: {l: {vary: hand, move: hand}}¦limits → l: found vary and move; wanted: one kind of"
+            + " limit at a time",
+        "ask: [greatest outcome]¦ask: found \"outcome\" in \"greatest outcome\"; wanted: an ask for a"
+            + " number that may differ from state to state, or multiple, multiple(LOAD) or"
+            + " distance(LOAD) along A–B",
+        "ask: [greatest multiple(hand)]¦ask: found \"hand\" in \"greatest multiple(hand)\"; wanted:"
+            + " the name of a given load (there is none)",
+        "expect: {verdict: {value: holds, digits: 3}}¦expect → verdict → digits: found the key"
+            + " digits; wanted: no digits, since the answer is words",
+        "expect: {friction factor: {value: 0.3}}¦expect → friction factor: found no key digits;"
+            + " wanted: the number of significant digits",
         "ask: [m.moment about B]¦ask: found \"moment\" in \"m.moment about B\"; wanted: a place on a bar"
             + " of the member: at LENGTH of A–B",
         "expect: {outcome: {value: a, digits: 3}}¦expect → outcome → digits: found the key digits;"
@@ -279,6 +315,175 @@ class RefusalTest {
     assertThat(Reads.problems("device: x\nformat: 1\nmembers: {m: {}}\n"))
         .containsExactly(
             "2:1: format: found format behind other keys; wanted: format as first key");
+  }
+
+  private static final String LOADED =
+      BEGIN
+          + """
+          connections:
+            jack: {screw: [A, B], joins: [m, ground], lead: 1 mm, mean radius: 1 mm, friction: 0.1}
+            sill: {contact base: A, joins: [m, ground], push: up, width: 1, friction: 0.3}
+            k: {screw: [A, C], joins: [k, ground], lead: 1 mm, mean radius: 1 mm, friction: 0.1}
+          loads:
+            hand: {force: 1, direction: up, member: m, at: B}
+            ring: {force: 1, direction: up, joint: C}
+            keg: {weight: 1 kg, member: m}
+            turn: {couple: 2, member: m}
+          seek:
+            pull: {want: force, direction: up, member: m, at: B}
+          """;
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '¦',
+      quoteCharacter = '´',
+      value = {
+        "{vary: hnad}¦vary: found \"hnad\"; wanted: the name of a load; the nearest is \"hand\"",
+        "{vary: [turn, hnad]}¦vary: found \"hnad\"; wanted: the name of a load; the nearest is"
+            + " \"hand\"",
+        "{vary: pull}¦vary: found \"pull\"; wanted: a given load, not a sought one",
+        "{vary: [hand, hand]}¦: found multiple [hand, hand]; wanted: names that differ",
+        "{move: turn, from: A, to: B}¦move: found \"turn\"; wanted: the name of a force or weight at"
+            + " a point of a member: hand",
+        "{move: keg, from: A, to: B}¦move: found \"keg\"; wanted: the name of a force or weight at a"
+            + " point of a member: hand",
+        "{move: ring, from: A, to: B}¦move: found \"ring\"; wanted: the name of a force or weight at"
+            + " a point of a member: hand",
+        "{move: hand, from: A}¦: found no key to; wanted: the name of a point, or coordinates such as"
+            + " [0.5, 2]",
+        "{move: hand, from: A, to: D}¦to: found \"D\"; wanted: the name of a point; the nearest is \"A\"",
+        "{move: hand, from: A, to: A}¦: found \"A\"; wanted: two different points",
+        "{move: hand, from: A, to: A again}¦move: found \"A–A again\"; wanted: two points at"
+            + " different places"
+      })
+  void aLimitIsToldWhatItCanVary(String limit, String problem) {
+    String place = problem.startsWith(":") ? "limits → l" : "limits → l → ";
+    assertThat(Reads.problems(LOADED + "limits: {l: " + limit + "}\n"))
+        .hasSize(1)
+        .first()
+        .asString()
+        .endsWith(": " + place + problem);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '¦',
+      quoteCharacter = '´',
+      value = {
+        "sill: 3¦ → sill: found \"3\"; wanted: the ground under a contact base, such as {length: 300"
+            + " mm, pressure: 100 kPa}",
+        "sil: {length: 1}¦ → sil: found \"sil\"; wanted: the name of a contact base; the nearest is"
+            + " \"sill\"",
+        "hand: {length: 1}¦ → hand: found \"hand\"; wanted: the name of a contact base: sill",
+        "jack: {length: 1}¦ → jack: found \"jack\"; wanted: the name of a contact base: sill",
+        "sill: {pressure: 1}¦ → sill: found no key length; wanted: a length",
+        "sill: {length: 0}¦ → sill → length: found length 0.0; wanted: a number above 0",
+        "sill: {length: 1, adhesion: -1}¦ → sill → adhesion: found adhesion -1.0; wanted: 0 or more",
+        "sill: {length: 1, pressure: 1, soil: clay}¦ → sill: found pressure and soil; wanted: one of"
+            + " pressure, soil, drained and undrained, or none for ground that does not give",
+        "sill: {length: 1, pressure: 0}¦ → sill → pressure: found pressure 0.0; wanted: a number"
+            + " above 0",
+        "sill: {length: 1, pressure: 18 kN/m^3}¦ → sill → pressure: found \"18 kN/m^3\"; wanted: a"
+            + " pressure (kN/m³ is a unit of force per volume; a pressure is wanted: write for"
+            + " example Pa, kPa or psi)",
+        "sill: {length: 1, source: a book}¦ → sill → source: found the key source; wanted: a source"
+            + " only for a pressure",
+        "sill: {length: 1, undrained: 5}¦ → sill → undrained: found \"5\"; wanted: values by name:"
+            + " strength, overburden",
+        "sill: {length: 1, undrained: {strength: 0}}¦ → sill → undrained → strength: found strength"
+            + " 0.0; wanted: a number above 0",
+        "sill: {length: 1, undrained: {strenth: 5}}¦ → sill → undrained → strenth: found the key"
+            + " \"strenth\"; wanted: a known key; the nearest is \"strength\"",
+        "sill: {length: 1, drained: {friction angle: 30}}¦ → sill → drained: found no key weight;"
+            + " wanted: a force per volume",
+        "sill: {length: 1, drained: {friction angle: 30, weight: 18 kg/m^3}}¦ → sill → drained →"
+            + " weight: found \"18 kg/m^3\"; wanted: a force per volume ('kg/m^3' is"
+            + " no unit of a kind of quantity known here: write kgf/m³)",
+        "sill: {length: 1, cleat: {depth: 1, friction angle: 30, weight: -1}}¦ → sill → cleat: found"
+            + " unit weight -1.0; wanted: 0 or more"
+      })
+  void groundIsToldWhatItCanBe(String ground, String problem) {
+    assertThat(Reads.problems(LOADED + "ground: {" + ground + "}\n"))
+        .hasSize(1)
+        .first()
+        .asString()
+        .endsWith(": ground " + problem);
+  }
+
+  @Test
+  void anUnknownSoilIsToldTheNearest() {
+    String soil = "ground: {sill: {length: 1, soil: \"Canadian house plans: firm cley\"}}\n";
+    assertThat(Reads.problems(LOADED + soil))
+        .hasSize(1)
+        .first()
+        .asString()
+        .contains(
+            "ground → sill → soil: found \"Canadian house plans: firm cley\"; wanted: \"Canadian"
+                + " house plans: firm clay\"");
+  }
+
+  @Test
+  void groundIsReadInAnyUnit() {
+    DeviceFile file =
+        Reads.file(
+            LOADED
+                + """
+                ground:
+                  sill:
+                    length: 300 mm
+                    drained: {friction angle: 30, cohesion: 5 kPa, weight: 18 kN/m^3, overburden: 9 kPa}
+                    adhesion: 2 kPa
+                    cleat: {depth: 20 cm, friction angle: 30 deg, weight: 18000}
+                """);
+    assertThat(file.foundations())
+        .containsExactly(
+            new Foundation(
+                "sill",
+                0.3,
+                Optional.of(new Drained(Math.PI / 6, 5000, 18000, 9000)),
+                2000,
+                Optional.of(new Cleat(0.2, Math.PI / 6, 0, 18000))));
+  }
+
+  @Test
+  void aLimitMayMoveALoadBetweenCoordinates() {
+    DeviceFile file = Reads.file(LOADED + "limits: {l: {move: hand, from: [0, 0], to: [1, 0]}}\n");
+    assertThat(file.limits()).containsEntry("l", Variation.place("hand", "l from", "l to"));
+    assertThat(file.device().points()).containsKeys("l from", "l to");
+  }
+
+  @Test
+  void aCoupleTurnsAScrewOnlyIfNoBodyHasItsName() {
+    String couple = "  twist: {couple: 2, screw: jack}\nseek:";
+    Reads.file(LOADED.replace("seek:", couple));
+    assertThat(Reads.problems(LOADED.replace("seek:", couple.replace("jack", "k"))))
+        .hasSize(1)
+        .first()
+        .asString()
+        .endsWith(
+            "loads → twist → screw: found \"k\"; wanted: a screw whose name no body has: a couple on"
+                + " the body is meant else");
+    assertThat(Reads.problems(LOADED.replace("seek:", couple.replace("jack", "jak"))))
+        .hasSize(1)
+        .first()
+        .asString()
+        .endsWith("wanted: the name of a screw; the nearest is \"jack\"");
+  }
+
+  @Test
+  void pushesThatContradictOneAnotherAreTold() {
+    assertThat(
+            Reads.problems(
+                BEGIN
+                    + """
+                    connections:
+                      floor: {contact: B, joins: [m, ground], push: up, friction: 0.3}
+                      lid: {roller: B, joins: [m, ground], push: down, sides: one}
+                    """))
+        .containsExactly(
+            "8:46: connections → lid → push: found push against the one of floor at the same place;"
+                + " wanted: one of the two pushes; both make a slot with two sides: for that a slot"
+                + " or a roller of two sides, or two places that are apart");
   }
 
   @Test
