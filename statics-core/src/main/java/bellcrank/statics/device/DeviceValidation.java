@@ -47,6 +47,7 @@ final class DeviceValidation {
     device.joints.forEach(joint -> point(joint.name(), "at", joint.at()));
     device.connections.forEach(this::connection);
     problems.addAll(new OpposedPushes(device).problems());
+    problems.addAll(new FacingAway(device).problems());
     device.loads.forEach(load -> new LoadValidation(this).check(load));
     device.counts.forEach(
         (name, count) -> {

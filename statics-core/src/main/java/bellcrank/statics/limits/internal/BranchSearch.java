@@ -26,6 +26,7 @@ final class BranchSearch {
   private double best = Double.NEGATIVE_INFINITY;
   private double[] bestX = {};
   private boolean unbounded;
+  private boolean failed;
 
   /** A choice for each part, with the bound that its relaxed program gives. */
   private record Node(List<Branch.Choice> choices, double bound, List<Double> x) {}
@@ -58,6 +59,9 @@ final class BranchSearch {
     }
     if (unbounded) {
       return Extreme.without(Extreme.Kind.UNBOUNDED);
+    }
+    if (failed) {
+      return Extreme.open();
     }
     double bound = open.isEmpty() ? best : Math.max(best, open.peek().bound());
     if (bestX.length == 0 && best == Double.NEGATIVE_INFINITY) {
@@ -114,7 +118,8 @@ final class BranchSearch {
     programs++;
     double[] goal = Arrays.copyOf(objective, objective.length - 1);
     Optimum relaxed = states.solve(program, goal);
-    if (relaxed.kind == Optimum.Kind.INFEASIBLE) {
+    failed |= relaxed.kind == Optimum.Kind.FAILED;
+    if (relaxed.kind == Optimum.Kind.INFEASIBLE || relaxed.kind == Optimum.Kind.FAILED) {
       return;
     }
     if (relaxed.kind == Optimum.Kind.UNBOUNDED) {

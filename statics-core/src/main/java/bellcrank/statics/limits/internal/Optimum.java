@@ -10,7 +10,9 @@ final class Optimum {
     /** No point fulfils all rows. */
     INFEASIBLE,
     /** The value grows without end. */
-    UNBOUNDED
+    UNBOUNDED,
+    /** The library found no answer that bears substitution. */
+    FAILED
   }
 
   private static final double[] NOWHERE = {};
@@ -37,6 +39,10 @@ final class Optimum {
 
   static Optimum unbounded() {
     return new Optimum(Kind.UNBOUNDED, Double.POSITIVE_INFINITY, NOWHERE);
+  }
+
+  static Optimum failed() {
+    return new Optimum(Kind.FAILED, Double.NEGATIVE_INFINITY, NOWHERE);
   }
 
   boolean isFound() {

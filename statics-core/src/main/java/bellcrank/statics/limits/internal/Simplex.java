@@ -46,7 +46,6 @@ final class Simplex {
    * @param program the rows
    * @param objective multiples of the variables
    * @return how it comes out
-   * @throws IllegalStateException if the solver finds no answer that bears substitution
    */
   static Optimum maximize(Program program, double[] objective) {
     if (program.variables() == 0) {
@@ -67,7 +66,7 @@ final class Simplex {
         }
       }
     }
-    throw new IllegalStateException("the linear program was not solved");
+    return Optimum.failed();
   }
 
   private static Optimum solve(Program program, double[] objective, PivotSelectionRule rule) {
