@@ -20,4 +20,5 @@ module bellcrank.statics {
   exports bellcrank.statics.equilibrium;
   exports bellcrank.statics.ground;
   exports bellcrank.statics.limits;
+  exports bellcrank.statics.motion;
 }

@@ -139,6 +139,13 @@ public final class Assembly {
     }
   }
 
+  /** Writes by how much each connection is from fitting, by unknowns. */
+  void gaps(Placements at, double[] gaps) {
+    for (ForceLaw law : laws) {
+      law.gaps(at, gaps);
+    }
+  }
+
   /** Collects the given loads of a case. */
   public void load(Placements at, LoadCase loadCase, Wrenches out) {
     out.clear();

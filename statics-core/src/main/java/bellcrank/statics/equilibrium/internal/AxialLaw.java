@@ -42,4 +42,11 @@ final class AxialLaw extends ForceLaw {
     out.put(firstAction, x1, y1, dx * scale, dy * scale, 0);
     out.put(firstAction + 1, x2, y2, -dx * scale, -dy * scale, 0);
   }
+
+  @Override
+  void gaps(Placements at, double[] gaps) {
+    double dx = at.x(second, bx, by) - at.x(first, ax, ay);
+    double dy = at.y(second, bx, by) - at.y(first, ax, ay);
+    gaps[firstColumn] = Math.hypot(bx - ax, by - ay) - Math.hypot(dx, dy);
+  }
 }

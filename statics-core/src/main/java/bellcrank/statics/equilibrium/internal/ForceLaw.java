@@ -49,4 +49,13 @@ abstract sealed class ForceLaw permits PointLaw, AxialLaw, RopeLaw, SoughtLaw {
 
   /** Writes its actions at a placement. */
   abstract void evaluate(Placements at, Actions out);
+
+  /**
+   * Writes by how much the motion that each of its unknowns forbids has gone on since the drawn
+   * pose, scaled: the power of a unit force is the rate of its gap. Zero where the connection fits.
+   *
+   * @param at where the bodies are
+   * @param gaps by unknowns
+   */
+  abstract void gaps(Placements at, double[] gaps);
 }

@@ -34,6 +34,20 @@ public final class Placements {
     frames[k + 4] = turn;
   }
 
+  /** Puts a body to a turn and a shift, in scaled coordinates about the device's middle. */
+  void put(int body, double turn, double x, double y) {
+    drawn = false;
+    put(body, turn, Math.cos(turn), Math.sin(turn), x, y);
+  }
+
+  double shiftX(int body) {
+    return stays(body) ? 0 : frames[WIDTH * body + 2];
+  }
+
+  double shiftY(int body) {
+    return stays(body) ? 0 : frames[WIDTH * body + 3];
+  }
+
   /** Takes the bodies' frames from a pose. */
   void take(Pose pose) {
     drawn = pose.isDrawn();

@@ -81,4 +81,24 @@ final class PointLaw extends ForceLaw {
       out.put(action, otherX, otherY, 0, 0, -1);
     }
   }
+
+  @Override
+  void gaps(Placements at, double[] gaps) {
+    double apartX = at.x(body, qx, qy) - at.x(other, qx, qy);
+    double apartY = at.y(body, qx, qy) - at.y(other, qx, qy);
+    int column = firstColumn;
+    for (int k = 0; k < directions.length; k += 2) {
+      double dx = directions[k];
+      double dy = directions[k + 1];
+      if (turnsWithOther) {
+        double turned = at.turnedX(other, dx, dy);
+        dy = at.turnedY(other, dx, dy);
+        dx = turned;
+      }
+      gaps[column++] = apartX * dx + apartY * dy;
+    }
+    if (couple) {
+      gaps[column] = at.turn(body) - at.turn(other);
+    }
+  }
 }

@@ -85,4 +85,50 @@ final class RopeLaw extends ForceLaw {
       }
     }
   }
+
+  /**
+   * Each run of rope between two drums, posts or ends: its straight parts, the arcs on free sheaves
+   * between, and what is wound on drums and posts, which turn with their bodies.
+   */
+  @Override
+  void gaps(Placements at, double[] gaps) {
+    for (int k = 0; k < columns(); k++) {
+      gaps[firstColumn + k] = 0;
+    }
+    for (int part = 0; part < columnOfPart.length; part++) {
+      double gap = stops.signedRadius[part] - stops.signedRadius[part + 1];
+      double drawnX = stops.qx[part + 1] - stops.qx[part];
+      double drawnY = stops.qy[part + 1] - stops.qy[part];
+      double dx = x(part + 1, at) - x(part, at);
+      double dy = y(part + 1, at) - y(part, at);
+      double turned = direction(dx, dy, gap) - direction(drawnX, drawnY, gap);
+      turned -= 2 * Math.PI * Math.rint(turned / (2 * Math.PI));
+      boolean begins = part == 0 || columnOfPart[part - 1] != columnOfPart[part];
+      boolean ends =
+          part == columnOfPart.length - 1 || columnOfPart[part + 1] != columnOfPart[part];
+      // an arc grows with the turn of the part that leaves it, and shrinks with that which comes
+      double grown = tangent(dx, dy, gap) - tangent(drawnX, drawnY, gap);
+      grown += stops.signedRadius[part] * (turned - (begins ? at.turn(stops.body[part]) : 0));
+      grown -= stops.signedRadius[part + 1] * (turned - (ends ? at.turn(stops.body[part + 1]) : 0));
+      gaps[firstColumn + columnOfPart[part]] -= grown;
+    }
+  }
+
+  private double x(int stop, Placements at) {
+    return at.x(stops.body[stop], stops.qx[stop], stops.qy[stop]);
+  }
+
+  private double y(int stop, Placements at) {
+    return at.y(stops.body[stop], stops.qx[stop], stops.qy[stop]);
+  }
+
+  /** Length of a straight part between two circles whose signed radii differ by a gap. */
+  private static double tangent(double dx, double dy, double gap) {
+    return Math.sqrt(Math.max(0, dx * dx + dy * dy - gap * gap));
+  }
+
+  /** Angle of that part: u·d is its length, u×d minus the gap. */
+  private static double direction(double dx, double dy, double gap) {
+    return Math.atan2(dy, dx) + Math.atan2(gap, tangent(dx, dy, gap));
+  }
 }

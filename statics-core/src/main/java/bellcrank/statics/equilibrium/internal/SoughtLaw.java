@@ -51,4 +51,8 @@ final class SoughtLaw extends ForceLaw {
       out.put(firstAction + k / 2, x, y, directions[k], directions[k + 1], 0);
     }
   }
+
+  /** A sought effort forbids no motion. */
+  @Override
+  void gaps(Placements at, double[] gaps) {}
 }

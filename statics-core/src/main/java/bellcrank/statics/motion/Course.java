@@ -1,0 +1,181 @@
+package bellcrank.statics.motion;
+
+import bellcrank.statics.device.Ask;
+import bellcrank.statics.device.Device;
+import bellcrank.statics.device.LoadCase;
+import bellcrank.statics.device.ModelException;
+import bellcrank.statics.device.Pose;
+import bellcrank.statics.equilibrium.BodyMotion;
+import bellcrank.statics.equilibrium.internal.Closure;
+import bellcrank.statics.geometry.Point;
+import bellcrank.statics.motion.internal.Tracer;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The way of a device with one freedom between two ends, by the value of its drive: 0 as drawn, in
+ * rad for a turn and in m for a length or a slide. Immutable.
+ */
+public final class Course implements Travel {
+
+  private final Device device;
+  private final LoadCase loadCase;
+  private final Drive drive;
+  private final Tracer down;
+  private final Tracer up;
+  private final CourseEnd least;
+  private final CourseEnd greatest;
+  private final double unit;
+
+  Course(
+      Device device,
+      LoadCase loadCase,
+      Drive drive,
+      Tracer down,
+      Tracer up,
+      CourseEnd least,
+      CourseEnd greatest) {
+    this.device = device;
+    this.loadCase = loadCase;
+    this.drive = drive;
+    this.down = down;
+    this.up = up;
+    this.least = least;
+    this.greatest = greatest;
+    unit = Drivers.unit(device, drive);
+  }
+
+  /**
+   * The device.
+   *
+   * @return as drawn
+   */
+  public Device device() {
+    return device;
+  }
+
+  /**
+   * The loads.
+   *
+   * @return the case under which forces on the way are told
+   */
+  public LoadCase loadCase() {
+    return loadCase;
+  }
+
+  /**
+   * What drives it.
+   *
+   * @return the drive
+   */
+  public Drive drive() {
+    return drive;
+  }
+
+  /**
+   * The end with the least value of the drive.
+   *
+   * @return where it is and why
+   */
+  public CourseEnd least() {
+    return least;
+  }
+
+  /**
+   * The end with the greatest value of the drive.
+   *
+   * @return where it is and why
+   */
+  public CourseEnd greatest() {
+    return greatest;
+  }
+
+  /**
+   * Where a second motion opens, as in a parallelogram that lies flat. The course keeps its
+   * direction there.
+   *
+   * @return values of the drive, in ascending order
+   */
+  public List<Double> changePoints() {
+    List<Double> changes = new ArrayList<>();
+    down.changes().forEach(one -> changes.add(one * unit));
+    up.changes().forEach(one -> changes.add(one * unit));
+    changes.sort(Double::compare);
+    return List.copyOf(changes);
+  }
+
+  /**
+   * The pose at a value of the drive. All connections fit to 1e-12 of the device's size.
+   *
+   * @param at value of the drive, between the ends
+   * @return the pose
+   * @throws ModelException if the value lies beyond an end
+   */
+  public Pose pose(double at) {
+    return stand(at).pose();
+  }
+
+  private Closure stand(double at) {
+    double room = 1e-9 * Math.max(1, greatest.drive() - least.drive());
+    if (!(at >= least.drive() - room && at <= greatest.drive() + room)) {
+      throw new ModelException(
+          device.name(), "drive", at, "from " + least.drive() + " to " + greatest.drive());
+    }
+    double within = Math.max(least.drive(), Math.min(greatest.drive(), at));
+    Closure closure = Closure.of(device, Drivers.released(device, drive));
+    (within < 0 ? down : up).stand(closure, within / unit);
+    return closure;
+  }
+
+  /**
+   * How the bodies move at a value of the drive, for a rate of the drive of 1 rad/s or 1 m/s:
+   * turning speeds, velocities and instant centres. The ratio of two speeds is the inverse of the
+   * ratio of the forces that balance there.
+   *
+   * @param at value of the drive, between the ends
+   * @return the bodies that move; empty at a dead centre
+   * @throws ModelException if the value lies beyond an end
+   */
+  public List<BodyMotion> velocities(double at) {
+    Closure closure = stand(at);
+    double[] velocities = (at < 0 ? down : up).velocities(closure);
+    return velocities.length == 0
+        ? List.of()
+        : CourseFinder.motions(device, closure, CourseFinder.times(velocities, 1 / unit));
+  }
+
+  /**
+   * The place of a point of a body.
+   *
+   * @param at value of the drive, between the ends
+   * @param body name of the body
+   * @param point name of the point
+   * @return in the world
+   * @throws ModelException if the value lies beyond an end or there is no such point
+   */
+  public Point place(double at, String body, String point) {
+    return pose(at).frame(body).apply(device.point(point));
+  }
+
+  /**
+   * How the answer to an ask changes on the way.
+   *
+   * @param ask what is asked, answered by a number
+   * @return its curve
+   * @throws ModelException if the ask names what the device does not have
+   */
+  public Curve curve(Ask ask) {
+    return CurveFinder.find(this, ask.check(device));
+  }
+
+  /**
+   * How the answer to an ask changes on the way.
+   *
+   * @param ask text of the ask
+   * @return its curve
+   * @throws ModelException if the text is no ask or names what the device does not have
+   */
+  public Curve curve(String ask) {
+    return curve(Ask.parse(ask));
+  }
+}

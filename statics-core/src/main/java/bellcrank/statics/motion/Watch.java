@@ -1,0 +1,138 @@
+package bellcrank.statics.motion;
+
+import bellcrank.statics.device.Ask;
+import bellcrank.statics.device.Connection;
+import bellcrank.statics.device.Contact;
+import bellcrank.statics.device.ContactBase;
+import bellcrank.statics.device.Device;
+import bellcrank.statics.device.Line;
+import bellcrank.statics.device.LoadCase;
+import bellcrank.statics.device.Measure;
+import bellcrank.statics.device.Pose;
+import bellcrank.statics.device.Reeving;
+import bellcrank.statics.device.Roller;
+import bellcrank.statics.device.Sides;
+import bellcrank.statics.device.Slot;
+import bellcrank.statics.device.Wrap;
+import bellcrank.statics.equilibrium.Answer;
+import bellcrank.statics.equilibrium.Balance;
+import bellcrank.statics.geometry.Point;
+import bellcrank.statics.geometry.Vector;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Watches a course for what ends it: a line that would push, a contact that would pull, parts that
+ * meet. A part whose force statics does not fix, or that would have to do so as drawn already, is
+ * not watched.
+ */
+final class Watch {
+
+  /** Share of the largest force up to which a force below zero is rounding. */
+  private static final double ROUNDING = 1e-9;
+
+  private final Device device;
+  private final LoadCase loadCase;
+  private final List<Meeting> meetings;
+  private final List<Ask> asks = new ArrayList<>();
+  private final List<Integer> sides = new ArrayList<>();
+  private CourseEnd.Why why = CourseEnd.Why.STATED;
+  private String part = "";
+
+  Watch(Device device, LoadCase loadCase, List<Meeting> meetings) {
+    this.device = device;
+    this.loadCase = loadCase;
+    this.meetings = List.copyOf(meetings);
+  }
+
+  /** A watch that begins at a pose. */
+  Watch from(Pose pose) {
+    Watch watch = new Watch(device, loadCase, meetings);
+    Balance balance = Balance.of(device, loadCase, pose);
+    for (Connection connection : device.connections()) {
+      for (Measure measure : measures(connection)) {
+        Ask ask = Ask.of(connection.name(), measure);
+        if (balance.answer(ask) instanceof Answer.Value value && value.si() >= -slack(balance)) {
+          watch.asks.add(ask);
+        }
+      }
+    }
+    for (Meeting meeting : meetings) {
+      watch.sides.add(side(meeting, pose) < 0 ? -1 : 1);
+    }
+    return watch;
+  }
+
+  private static List<Measure> measures(Connection connection) {
+    if (connection instanceof Wrap) {
+      return List.of(Measure.TENSION, Measure.END_TENSION);
+    }
+    if (connection instanceof Line || connection instanceof Reeving) {
+      return List.of(Measure.TENSION);
+    }
+    boolean pushes =
+        connection instanceof Contact
+            || connection instanceof ContactBase
+            || (connection instanceof Roller roller && roller.sides() == Sides.ONE)
+            || (connection instanceof Slot slot && slot.sides() == Sides.ONE);
+    return pushes ? List.of(Measure.NORMAL) : List.of();
+  }
+
+  private double slack(Balance balance) {
+    double largest = 0;
+    for (var reaction : balance.reactions()) {
+      if (reaction.x() instanceof Answer.Value x && reaction.y() instanceof Answer.Value y) {
+        largest = Math.max(largest, Math.hypot(x.si(), y.si()));
+      }
+    }
+    return ROUNDING * largest;
+  }
+
+  /** Whether nothing has ended the course yet. */
+  boolean isFine(Pose pose) {
+    for (int k = 0; k < meetings.size(); k++) {
+      Meeting meeting = meetings.get(k);
+      if (side(meeting, pose) * sides.get(k) < 0 && isBeside(meeting, pose)) {
+        why = CourseEnd.Why.MEETS;
+        part = meeting.point() + " of " + meeting.body() + " and " + meeting.other() + ":";
+        return false;
+      }
+    }
+    if (asks.isEmpty()) {
+      return true;
+    }
+    Balance balance = Balance.of(device, loadCase, pose);
+    for (Ask ask : asks) {
+      if (balance.answer(ask) instanceof Answer.Value value && value.si() < -slack(balance)) {
+        why = ask.measure() == Measure.NORMAL ? CourseEnd.Why.LIFTS : CourseEnd.Why.SLACK;
+        part = ask.subject() instanceof bellcrank.statics.device.Subject.Part p ? p.name() : "";
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private double side(Meeting meeting, Pose pose) {
+    Point a = pose.frame(meeting.other()).apply(device.point(meeting.from()));
+    Point b = pose.frame(meeting.other()).apply(device.point(meeting.to()));
+    Point p = pose.frame(meeting.body()).apply(device.point(meeting.point()));
+    return a.to(b).cross(a.to(p));
+  }
+
+  private boolean isBeside(Meeting meeting, Pose pose) {
+    Point a = pose.frame(meeting.other()).apply(device.point(meeting.from()));
+    Point b = pose.frame(meeting.other()).apply(device.point(meeting.to()));
+    Point p = pose.frame(meeting.body()).apply(device.point(meeting.point()));
+    Vector edge = a.to(b);
+    double share = edge.dot(a.to(p)) / edge.dot(edge);
+    return share >= 0 && share <= 1;
+  }
+
+  CourseEnd.Why why() {
+    return why;
+  }
+
+  String part() {
+    return part;
+  }
+}

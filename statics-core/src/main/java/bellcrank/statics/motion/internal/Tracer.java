@@ -1,0 +1,371 @@
+package bellcrank.statics.motion.internal;
+
+import bellcrank.statics.equilibrium.internal.Closure;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoublePredicate;
+
+/**
+ * Follows the one free motion of a device in one sense by small steps: along the tangent, then back
+ * to where all connections fit by Newton's method, square to the tangent. A step that turns the
+ * tangent too far, or is corrected too much, is halved, so that no other branch is reached.
+ */
+public final class Tracer {
+
+  /** Gap, in sizes of the device, at which the connections fit. */
+  static final double FITS = 1e-13;
+
+  /** A gap that rounding may leave over where Newton's method no longer gains. */
+  private static final double FITS_NEARLY = 1e-12;
+
+  private static final int MOST_CORRECTIONS = 12;
+  private static final double LARGEST_STEP = 0.04;
+  private static final double SMALLEST_STEP = 1e-9;
+  private static final int MOST_NODES = 20_000;
+
+  /** Cosine of the largest turn of the tangent within a step. */
+  private static final double STRAIGHT = 0.99;
+
+  /** Share of a step by which it may be corrected. */
+  private static final double CORRECTED = 0.3;
+
+  /** Rates of the drive below this count as none. */
+  static final double STILL = 1e-9;
+
+  /** Least singular value, relative to the largest, at which a second motion opens. */
+  private static final double CHANGE = 1e-6;
+
+  /** How a run of steps ends. */
+  public enum End {
+    /** The drive has come to the stated value. */
+    STATED,
+    /** The drive cannot go further: the device turns back. */
+    DEAD_CENTRE,
+    /** What is watched has happened. */
+    WATCHED,
+    /** No step fits: the freedom is one of first order only. */
+    STUCK,
+    /** Too many steps. */
+    TOO_LONG
+  }
+
+  private final Closure closure;
+  private final Driver driver;
+  private final List<Node> nodes = new ArrayList<>();
+  private final List<Double> changes = new ArrayList<>();
+  private End end = End.STUCK;
+
+  /** A place on the way: how far it was driven, configuration, tangent and least singular value. */
+  static final class Node {
+    final double drive;
+    final double[] configuration;
+    final double[] tangent;
+    final double least;
+
+    Node(double drive, double[] configuration, double[] tangent, double least) {
+      this.drive = drive;
+      this.configuration = configuration;
+      this.tangent = tangent;
+      this.least = least;
+    }
+  }
+
+  private Tracer(Closure closure, Driver driver) {
+    this.closure = closure;
+    this.driver = driver;
+  }
+
+  /**
+   * Follows the motion from the present configuration.
+   *
+   * @param tangent the free motion there, in the sense in which to go
+   * @param limit value of the drive at which to stop
+   * @param sense 1 if the drive grows, −1 if it falls
+   * @param fine whether a drive value, at which the closure stands, has not yet what ends the way
+   */
+  public static Tracer follow(
+      Closure closure,
+      Driver driver,
+      double[] tangent,
+      double limit,
+      int sense,
+      DoublePredicate fine) {
+    Tracer tracer = new Tracer(closure, driver);
+    tracer.run(tangent, limit, sense, fine);
+    return tracer;
+  }
+
+  private void run(double[] start, double limit, int sense, DoublePredicate fine) {
+    double[] tangent = start.clone();
+    closure.free();
+    nodes.add(new Node(driver.value(closure), closure.configuration(), tangent, closure.least()));
+    double step = LARGEST_STEP / 8;
+    while (nodes.size() < MOST_NODES) {
+      Node from = nodes.get(nodes.size() - 1);
+      closure.restore(from.configuration);
+      if (step < SMALLEST_STEP) {
+        end = End.STUCK;
+        return;
+      }
+      Node to = step(from, step);
+      if (to == null) {
+        step /= 2;
+        continue;
+      }
+      double rate = dot(driver.row(closure), to.tangent);
+      boolean back = rate * sense < STILL && nodes.size() > 0;
+      if (back) {
+        addTurningPoint(from, step, sense);
+        end = End.DEAD_CENTRE;
+        if ((nodes.get(nodes.size() - 1).drive - limit) * sense >= 0) {
+          end = stopAt(limit, sense);
+        }
+        return;
+      }
+      if ((to.drive - limit) * sense >= 0) {
+        nodes.add(to);
+        end = stopAt(limit, sense);
+        lookForEnd(fine, sense);
+        return;
+      }
+      nodes.add(to);
+      if (!fine.test(to.drive)) {
+        lookForEnd(fine, sense);
+        return;
+      }
+      lookForChange();
+      step = Math.min(LARGEST_STEP, step * 1.4);
+    }
+    end = End.TOO_LONG;
+  }
+
+  /** The node one step further; null if the step is too long. */
+  private @org.jspecify.annotations.Nullable Node step(Node from, double step) {
+    closure.restore(from.configuration);
+    closure.move(from.tangent, step);
+    if (!fit(from.tangent, 0, step * CORRECTED)) {
+      return null;
+    }
+    double[] tangent = tangent(closure, from.tangent);
+    if (dot(tangent, from.tangent) < STRAIGHT) {
+      return null;
+    }
+    return new Node(driver.value(closure), closure.configuration(), tangent, closure.least());
+  }
+
+  /** The free motion that continues another: the nearest of several, where several are free. */
+  private static double[] tangent(Closure closure, double[] before) {
+    double[] along = new double[before.length];
+    for (double[] free : closure.free()) {
+      double share = dot(free, before);
+      for (int i = 0; i < along.length; i++) {
+        along[i] += share * free[i];
+      }
+    }
+    double length = Math.sqrt(dot(along, along));
+    for (int i = 0; i < along.length; i++) {
+      along[i] = length > 0 ? along[i] / length : before[i];
+    }
+    return along;
+  }
+
+  /** Closes the gaps, keeping to a further row; false if that takes more than a given way. */
+  private boolean fit(double[] row, double miss, double most) {
+    double gone = 0;
+    double before = Double.POSITIVE_INFINITY;
+    for (int round = 0; round < MOST_CORRECTIONS; round++) {
+      double error = closure.error();
+      if (error <= FITS && round > 0) {
+        return true;
+      }
+      if (round > 3 && error > before / 2) {
+        return error <= FITS_NEARLY;
+      }
+      before = error;
+      double[] correction = closure.correction(row, round == 0 ? miss : 0);
+      gone += Math.sqrt(dot(correction, correction));
+      if (!(gone <= most)) {
+        return false;
+      }
+      closure.move(correction, 1);
+    }
+    return closure.error() <= FITS_NEARLY;
+  }
+
+  /** Where the drive turns back, between the last node and one step on. */
+  private void addTurningPoint(Node from, double step, int sense) {
+    double low = 0;
+    double high = step;
+    Node best = from;
+    for (int round = 0; round < 100 && high - low > 1e-15; round++) {
+      double middle = (low + high) / 2;
+      Node there = step(from, middle);
+      if (there == null) {
+        high = middle;
+        continue;
+      }
+      if (dot(driver.row(closure), there.tangent) * sense > 0) {
+        low = middle;
+        best = there;
+      } else {
+        high = middle;
+      }
+    }
+    if (best != from) {
+      nodes.add(best);
+    }
+  }
+
+  private End stopAt(double limit, int sense) {
+    Node last = nodes.remove(nodes.size() - 1);
+    Node from = nodes.isEmpty() ? last : nodes.get(nodes.size() - 1);
+    Node at = between(closure, from, last, limit);
+    if (nodes.isEmpty() || (at.drive - from.drive) * sense > 0) {
+      nodes.add(at);
+    }
+    return End.STATED;
+  }
+
+  /** Goes back to where what is watched begins, if it has. */
+  private void lookForEnd(DoublePredicate fine, int sense) {
+    Node last = nodes.get(nodes.size() - 1);
+    closure.restore(last.configuration);
+    if (fine.test(last.drive) || nodes.size() < 2) {
+      return;
+    }
+    Node from = nodes.get(nodes.size() - 2);
+    double low = from.drive;
+    double high = last.drive;
+    double close = 1e-13 * Math.max(1, Math.abs(high));
+    while (Math.abs(high - low) > close && low != (low + high) / 2 && high != (low + high) / 2) {
+      double middle = (low + high) / 2;
+      between(closure, from, last, middle);
+      if (fine.test(middle)) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    Node at = between(closure, from, last, low);
+    nodes.set(nodes.size() - 1, at);
+    if (at.drive * sense <= from.drive * sense && nodes.size() > 1) {
+      nodes.remove(nodes.size() - 1);
+    }
+    end = End.WATCHED;
+  }
+
+  private void lookForChange() {
+    int n = nodes.size();
+    if (n < 3) {
+      return;
+    }
+    Node a = nodes.get(n - 3);
+    Node b = nodes.get(n - 2);
+    Node c = nodes.get(n - 1);
+    if (b.least < 0.02 && b.least <= a.least && b.least <= c.least) {
+      double low = a.drive;
+      double high = c.drive;
+      for (int round = 0; round < 80; round++) {
+        double third = (high - low) / 3;
+        if (leastAt(a, c, low + third) < leastAt(a, c, high - third)) {
+          high -= third;
+        } else {
+          low += third;
+        }
+      }
+      if (leastAt(a, c, (low + high) / 2) < CHANGE) {
+        changes.add((low + high) / 2);
+      }
+    }
+    closure.restore(c.configuration);
+  }
+
+  private double leastAt(Node a, Node c, double drive) {
+    return between(closure, a, c, drive).least;
+  }
+
+  /** The place between two nodes at a value of the drive. */
+  private Node between(Closure closure, Node a, Node b, double drive) {
+    double share = b.drive == a.drive ? 0 : (drive - a.drive) / (b.drive - a.drive);
+    double[] configuration = a.configuration.clone();
+    for (int i = 0; i < configuration.length; i++) {
+      configuration[i] += share * (b.configuration[i] - a.configuration[i]);
+    }
+    closure.restore(configuration);
+    for (int round = 0; round < MOST_CORRECTIONS; round++) {
+      double miss = drive - driver.value(closure);
+      double error = closure.error();
+      if (error <= FITS && Math.abs(miss) <= FITS * Math.max(1, Math.abs(drive)) && round > 0) {
+        break;
+      }
+      closure.move(closure.correction(driver.row(closure), miss), 1);
+    }
+    double[] tangent = tangent(closure, a.tangent);
+    return new Node(driver.value(closure), closure.configuration(), tangent, closure.least());
+  }
+
+  private static double dot(double[] a, double[] b) {
+    double sum = 0;
+    for (int i = 0; i < a.length; i++) {
+      sum += a[i] * b[i];
+    }
+    return sum;
+  }
+
+  /** How it ends. */
+  public End end() {
+    return end;
+  }
+
+  /** How far it was driven. */
+  public double reached() {
+    return nodes.get(nodes.size() - 1).drive;
+  }
+
+  /** Drive values at which a second motion opens. */
+  public List<Double> changes() {
+    return changes;
+  }
+
+  /** Number of places on the way. */
+  public int size() {
+    return nodes.size();
+  }
+
+  /** Drive value of a place on the way. */
+  public double drive(int node) {
+    return nodes.get(node).drive;
+  }
+
+  /** Puts a closure of the same device to a value of the drive between the ends of the way. */
+  public void stand(Closure closure, double drive) {
+    int k = 1;
+    boolean up = reached() >= nodes.get(0).drive;
+    while (k < nodes.size() - 1 && (up ? nodes.get(k).drive < drive : nodes.get(k).drive > drive)) {
+      k++;
+    }
+    if (nodes.size() == 1) {
+      closure.restore(nodes.get(0).configuration);
+      return;
+    }
+    between(closure, nodes.get(k - 1), nodes.get(k), drive);
+  }
+
+  /**
+   * Free motion where a closure stands, for a rate of one of the drive; empty if that stands still.
+   */
+  public double[] velocities(Closure closure) {
+    double[] row = driver.row(closure);
+    for (double[] free : closure.free()) {
+      double rate = dot(row, free);
+      if (Math.abs(rate) > STILL) {
+        double[] velocities = free.clone();
+        for (int i = 0; i < velocities.length; i++) {
+          velocities[i] /= rate;
+        }
+        return velocities;
+      }
+    }
+    return new double[0];
+  }
+}

@@ -1,0 +1,5 @@
+/**
+ * Follows a device with one freedom through its travel: poses, where the travel ends and why, and
+ * how any answer changes on the way.
+ */
+package bellcrank.statics.motion;
