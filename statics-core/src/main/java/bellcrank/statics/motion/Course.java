@@ -11,6 +11,7 @@ import bellcrank.statics.geometry.Point;
 import bellcrank.statics.motion.internal.Tracer;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * The way of a device with one freedom between two ends, by the value of its drive: 0 as drawn, in
@@ -155,6 +156,19 @@ public final class Course implements Travel {
    */
   public Point place(double at, String body, String point) {
     return pose(at).frame(body).apply(device.point(point));
+  }
+
+  /**
+   * The account of work between two values of the drive: what efforts and loads do and what springs
+   * take up. It is a check of forces and motion against one another.
+   *
+   * @param from value of the drive at the beginning
+   * @param to value of the drive at the end; may be the smaller one
+   * @return the work; empty if an effort is not told somewhere on the way, as at a dead centre
+   * @throws ModelException if a value lies beyond an end
+   */
+  public Optional<Work> work(double from, double to) {
+    return new WorkFinder(this).between(from, to);
   }
 
   /**

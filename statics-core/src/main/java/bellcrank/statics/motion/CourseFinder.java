@@ -72,13 +72,19 @@ final class CourseFinder {
       return new Travel.Standstill(Travel.Reason.FIRST_ORDER_ONLY, freedoms(device, closure, free));
     }
     return new Course(
-        device, loadCase, drive, down, up, end(down, downWatch, unit), end(up, upWatch, unit));
+        device,
+        loadCase,
+        drive,
+        down,
+        up,
+        end(down, downWatch, unit, least),
+        end(up, upWatch, unit, greatest));
   }
 
-  private static CourseEnd end(Tracer tracer, Watch watch, double unit) {
+  private static CourseEnd end(Tracer tracer, Watch watch, double unit, double limit) {
     double drive = tracer.reached() * unit;
     return switch (tracer.end()) {
-      case STATED -> new CourseEnd(drive, CourseEnd.Why.STATED, "");
+      case STATED -> new CourseEnd(limit, CourseEnd.Why.STATED, "");
       case DEAD_CENTRE -> new CourseEnd(drive, CourseEnd.Why.DEAD_CENTRE, "");
       case WATCHED -> new CourseEnd(drive, watch.why(), watch.part());
       default -> new CourseEnd(drive, CourseEnd.Why.STUCK, "");
