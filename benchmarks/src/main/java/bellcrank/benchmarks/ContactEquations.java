@@ -34,7 +34,6 @@ final class ContactEquations {
   private final List<Contact> contacts = new ArrayList<>();
   private final int rows;
   private final int columns;
-  private final double[] centre;
   private final double[] fixedLoads;
   private final double[] variedLoads;
   private double scale;
@@ -54,7 +53,6 @@ final class ContactEquations {
     }
     rows = 3 * device.members().size();
     columns = 2 * contacts.size();
-    centre = centres();
     fixedLoads = new double[rows];
     variedLoads = new double[rows];
     for (Load load : device.loads()) {
@@ -94,44 +92,6 @@ final class ContactEquations {
     return pose.frame(contact.other()).apply(contact.push());
   }
 
-  /** Moments about the contact through which most forces on a member pass: fewest are left. */
-  private double[] centres() {
-    double[] chosen = new double[2 * device.members().size()];
-    for (int body = 0; body < device.members().size(); body++) {
-      int most = -1;
-      for (Contact candidate : contacts) {
-        if (touches(candidate, body)) {
-          Point at = place(candidate.body(), candidate.at());
-          int through = through(body, at);
-          if (through > most) {
-            most = through;
-            chosen[2 * body] = at.x();
-            chosen[2 * body + 1] = at.y();
-          }
-        }
-      }
-    }
-    return chosen;
-  }
-
-  private boolean touches(Contact contact, int body) {
-    return device.bodyIndex(contact.body()) == body || device.bodyIndex(contact.other()) == body;
-  }
-
-  private int through(int body, Point centre) {
-    int count = 0;
-    double none = 1e-14 * device.size();
-    for (Contact contact : contacts) {
-      if (touches(contact, body)) {
-        Vector arm = centre.to(place(contact.body(), contact.at()));
-        Direction push = push(contact);
-        count += Math.abs(arm.x() * push.y() - arm.y() * push.x()) <= none ? 1 : 0;
-        count += Math.abs(arm.x() * push.x() + arm.y() * push.y()) <= none ? 1 : 0;
-      }
-    }
-    return count;
-  }
-
   private DMatrixRMaj matrix() {
     DMatrixRMaj matrix = new DMatrixRMaj(rows, columns);
     for (int k = 0; k < contacts.size(); k++) {
@@ -151,16 +111,17 @@ final class ContactEquations {
 
   private void enter(DMatrixRMaj matrix, int body, int column, Point at, double x, double y) {
     if (body >= 0) {
-      double moment = moment(body, at, x, y);
+      double moment = moment(at, x, y);
       matrix.add(3 * body, column, x);
       matrix.add(3 * body + 1, column, y);
       matrix.add(3 * body + 2, column, Math.abs(moment) < 1e-14 ? 0 : moment);
     }
   }
 
-  private double moment(int body, Point at, double x, double y) {
-    double armX = at.x() - centre[2 * body];
-    double armY = at.y() - centre[2 * body + 1];
+  /** Moment about the middle of the device, over its size. */
+  private double moment(Point at, double x, double y) {
+    double armX = at.x() - device.middle().x();
+    double armY = at.y() - device.middle().y();
     return (armX * y - armY * x) / device.size();
   }
 
@@ -185,7 +146,7 @@ final class ContactEquations {
     int body = device.bodyIndex(name);
     right[3 * body] -= x;
     right[3 * body + 1] -= y;
-    right[3 * body + 2] -= moment(body, at, x, y);
+    right[3 * body + 2] -= moment(at, x, y);
     scale += Math.abs(x) + Math.abs(y);
   }
 

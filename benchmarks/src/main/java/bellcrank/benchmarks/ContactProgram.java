@@ -18,9 +18,9 @@ import org.hipparchus.optim.nonlinear.scalar.GoalType;
 
 /**
  * The greatest multiple λ of a load that rough contacts bear, as the bare numbers of a linear
- * program in the free forces and λ: normal forces are not below zero, tangential ones within μN.
- * Each row is divided by its largest entry. It is solved by the simplex solver of another library
- * and nothing besides, as the measure of speed.
+ * program in the free forces and λ: tangential forces within μN on either side, which leaves no
+ * normal force below zero. Each row is divided by its largest entry. It is solved by the simplex
+ * solver of another library and nothing besides, as the measure of speed.
  */
 final class ContactProgram {
 
@@ -46,7 +46,6 @@ final class ContactProgram {
     parts[equations.freedom() + 1] = equations.fixed();
     for (int k = 0; k < equations.contacts().size(); k++) {
       Contact contact = equations.contacts().get(k);
-      row(parts, 2 * k, -1, 0);
       row(parts, 2 * k, -contact.friction(), 1);
       row(parts, 2 * k, -contact.friction(), -1);
     }

@@ -121,7 +121,9 @@ public final class States {
   Program program(double slack) {
     Program program = new Program(variables());
     for (Bound bound : parts.bounds()) {
-      add(program, bound, slack);
+      if (!bound.implied || slack > 0) {
+        add(program, bound, slack);
+      }
     }
     for (Bound bound : extra) {
       add(program, bound, slack);
