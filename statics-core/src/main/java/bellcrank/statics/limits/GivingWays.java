@@ -44,7 +44,8 @@ final class GivingWays {
             pose,
             found.states().space().assembly(),
             AtLimit.of(found.states(), goal, extreme),
-            goal.soughtForces()));
+            goal.soughtForces(),
+            found.states().driving(goal)));
   }
 
   /** How it gives way where every condition is widened by a share of the loads. */
@@ -56,7 +57,8 @@ final class GivingWays {
                 pose,
                 found.states().space().assembly(),
                 AtLimit.widened(found.states(), goal, found.extreme(), share),
-                goal.soughtForces()))
+                goal.soughtForces(),
+                new double[0]))
         : new GivingWay(List.of(), Optional.empty(), 0);
   }
 
@@ -94,6 +96,10 @@ final class GivingWays {
     Connection connection = device.connections().get(at.connection());
     int column = yielding.finder().assembly().firstColumn(at.connection());
     double speed = moves ? yielding.speed(column) : 0;
+    if (moves && connection instanceof Wrap) {
+      // a rope is slack on both sides of its post at once
+      speed += yielding.speed(column + 1);
+    }
     String name = connection.name();
     return switch (at.kind()) {
       case PUSH ->

@@ -18,6 +18,9 @@ import java.util.Set;
 /** Finds the verdict. */
 final class Judgement {
 
+  /** A limit that is less than this below zero is at zero. */
+  private static final double ROUNDING = 1e-9;
+
   private final Limits limits;
   private final Device device;
   private final Admissible admissible;
@@ -97,7 +100,7 @@ final class Judgement {
     if (!Travels.loads(device, applied).isEmpty()
         && limits.limit(applied) instanceof Limit.Between between) {
       Limit.End end = between.greatest();
-      if (end instanceof Limit.End.At at && at.value() < 1 && at.value() >= 0) {
+      if (end instanceof Limit.End.At at && at.value() < 1 && at.value() >= -ROUNDING) {
         return new Verdict.DoesNotHold(at.how(), Verdict.After.LOADS);
       }
     }

@@ -44,7 +44,6 @@ public final class Limits {
   private final List<Foundation> foundations;
   private final FrictionLevel friction;
   private final Admissible admissible;
-  private final Balance balance;
   private final GivingWays givingWays;
 
   private Limits(
@@ -59,7 +58,6 @@ public final class Limits {
     this.foundations = List.copyOf(foundations);
     this.friction = friction;
     admissible = new Admissible(this.device, loadCase, pose, this.foundations);
-    balance = Balance.of(this.device, loadCase, pose);
     givingWays = new GivingWays(this.device, pose);
   }
 
@@ -169,7 +167,7 @@ public final class Limits {
    * @return the verdict
    */
   public Verdict verdict() {
-    return new Judgement(this, admissible, givingWays, balance, friction).verdict();
+    return new Judgement(this, admissible, givingWays, balance(), friction).verdict();
   }
 
   /**
@@ -204,6 +202,11 @@ public final class Limits {
     return range(Ask.parse(ask));
   }
 
+  /** The balance; made when it is asked for, since a limit alone does not need it. */
+  private Balance balance() {
+    return Balance.of(device, loadCase, pose);
+  }
+
   AskRange.Outcome ranged(Ask ask) {
     Travel given = admissible.given();
     Extreme any = admissible.greatest(given, friction, Goal.none(admissible.columns())).extreme();
@@ -215,6 +218,7 @@ public final class Limits {
                   Answer.Reason.NO_BALANCE,
                   "the device does not hold, so it has no state of rest"));
     }
+    Balance balance = balance();
     LinearAsks linear = new LinearAsks(balance, admissible.assembly(), admissible.scale());
     AskRange finder =
         new AskRange(balance, linear, goal -> admissible.greatest(given, friction, goal).extreme());
@@ -285,7 +289,7 @@ public final class Limits {
     Extreme extreme = admissible.greatest(admissible.given(), friction, goal).extreme();
     return extreme.isFound()
         ? Optional.of(
-            balance.withForces(LeastForces.values(extreme.forces(), admissible.assembly())))
+            balance().withForces(LeastForces.values(extreme.forces(), admissible.assembly())))
         : Optional.empty();
   }
 
@@ -298,7 +302,7 @@ public final class Limits {
    * @throws ModelException if the ask names what the device does not have
    */
   public Answer answer(Ask ask) {
-    return new LimitAnswers(this, balance).answer(ask.check(device));
+    return new LimitAnswers(this, balance()).answer(ask.check(device));
   }
 
   /**

@@ -38,8 +38,8 @@ public final class ForceSpace {
     actions = assembly.actions();
     assembly.place(placements, pose);
     assembly.evaluate(placements, actions);
+    // a dense factor gains nothing from moments about well-chosen points: all are about the middle
     centre = new double[2 * assembly.memberCount()];
-    MomentCentres.choose(assembly, actions, centre);
     Equations equations = new Equations(assembly, actions);
     equations.fillForces(actions, centre);
     double zero = assembly.scale().zero();
@@ -144,9 +144,9 @@ public final class ForceSpace {
     for (int i = rank - 1; i >= 0; i--) {
       double sum = y[i];
       for (int j = i + 1; j < rank; j++) {
-        sum -= r.get(i, j) * y[j];
+        sum -= r.unsafe_get(i, j) * y[j];
       }
-      y[i] = sum / r.get(i, i);
+      y[i] = sum / r.unsafe_get(i, i);
       f[pivots[i]] = y[i];
     }
     return f;
@@ -183,7 +183,7 @@ public final class ForceSpace {
   private double dot(int column, double[] load) {
     double sum = 0;
     for (int row = 0; row < rows; row++) {
-      sum += q.get(row, column) * load[row];
+      sum += q.unsafe_get(row, column) * load[row];
     }
     return sum;
   }

@@ -72,7 +72,7 @@ public final class MotionFinder {
    * @param device the device
    * @param pose where its bodies are
    * @param restraints multiples by unknowns of {@link Assembly#withDryPins}
-   * @return the motions that are free
+   * @return the motions that are free, velocities being those at the device's middle
    */
   public static MotionFinder restrained(Device device, Pose pose, List<double[]> restraints) {
     Assembly assembly = Assembly.withDryPins(device);
@@ -81,7 +81,6 @@ public final class MotionFinder {
     assembly.place(placements, pose);
     assembly.evaluate(placements, actions);
     double[] centre = new double[2 * assembly.memberCount()];
-    MomentCentres.choose(assembly, actions, centre);
     int m = assembly.rows();
     DMatrixRMaj a = new DMatrixRMaj(Math.max(m, 1), Math.max(restraints.size(), 1));
     for (int k = 0; k < restraints.size(); k++) {

@@ -40,13 +40,33 @@ public final class Bound {
   /** Greatest value of the sum in N. */
   final double limit;
 
+  /** Whether other conditions of the same part say it as well, while none is widened. */
+  final boolean implied;
+
   Bound(int connection, Kind kind, int side, double limit, int[] columns, double... multiples) {
+    this(connection, kind, side, limit, false, columns, multiples);
+  }
+
+  private Bound(
+      int connection,
+      Kind kind,
+      int side,
+      double limit,
+      boolean implied,
+      int[] columns,
+      double[] multiples) {
+    this.implied = implied;
     this.connection = connection;
     this.kind = kind;
     this.side = side;
     this.limit = limit;
     this.columns = columns;
     this.multiples = multiples;
+  }
+
+  /** A force of 0 or more. */
+  static Bound notBelowZero(int connection, Kind kind, int column, boolean implied) {
+    return new Bound(connection, kind, 1, 0, implied, new int[] {column}, new double[] {-1});
   }
 
   /** Whether it is the friction of a connection, or the slipping of a rope. */

@@ -29,6 +29,9 @@ import java.util.Map;
  */
 public final class PartBounds {
 
+  /** From this coefficient on, |T| ≤ μN alone keeps N from falling below zero in numbers too. */
+  private static final double ROUGH = 0.01;
+
   private final Device device;
   private final Assembly assembly;
   private final LoadCase loadCase;
@@ -100,9 +103,13 @@ public final class PartBounds {
         || (connection instanceof Slot slot && slot.sides() == Sides.ONE)) {
       notBelowZero(index, Bound.Kind.PUSH, column);
     } else if (connection instanceof Contact contact) {
-      notBelowZero(index, Bound.Kind.PUSH, column);
+      double mu = friction.of(contact.friction(), contact.kineticFriction());
+      if (mu > ROUGH) {
+        impliedNotBelowZero(index, Bound.Kind.PUSH, column);
+      } else {
+        notBelowZero(index, Bound.Kind.PUSH, column);
+      }
       if (contact.friction() > 0) {
-        double mu = friction.of(contact.friction(), contact.kineticFriction());
         slide(index, column, mu, 0);
       }
     } else if (connection instanceof ContactBase base) {
@@ -117,7 +124,12 @@ public final class PartBounds {
   }
 
   private void notBelowZero(int index, Bound.Kind kind, int column) {
-    bounds.add(new Bound(index, kind, 1, 0, new int[] {column}, -1));
+    bounds.add(Bound.notBelowZero(index, kind, column, false));
+  }
+
+  /** The same where further conditions of the part leave a force below zero no room. */
+  private void impliedNotBelowZero(int index, Bound.Kind kind, int column) {
+    bounds.add(Bound.notBelowZero(index, kind, column, true));
   }
 
   private void slide(int index, int column, double mu, double more) {
@@ -128,7 +140,7 @@ public final class PartBounds {
 
   private void base(ContactBase base, int index, int column) {
     GroundCap cap = ground.get(base.name());
-    notBelowZero(index, Bound.Kind.PUSH, column);
+    impliedNotBelowZero(index, Bound.Kind.PUSH, column);
     if (base.friction() > 0) {
       double mu = friction.of(base.friction(), base.kineticFriction());
       slide(index, column, mu, cap == null || cone ? 0 : cap.sliding());

@@ -35,6 +35,9 @@ public final class States {
   private final double greatest;
   private final boolean varies;
 
+  /** Right side of the loads that the number multiplies, by equations; empty if nothing varies. */
+  private final double[] variedLoads;
+
   /** Equations that no force takes part in: they fix the number, or cannot be fulfilled. */
   private final List<double[]> conditions = new ArrayList<>();
 
@@ -52,6 +55,7 @@ public final class States {
       free[k] = space.free(k);
     }
     varies = loads.varies();
+    variedLoads = loads.varied;
     fixed = divided(space.response(loads.fixed));
     varied = varies ? divided(space.response(loads.varied)) : new double[columns];
     least = loads.least;
@@ -117,7 +121,9 @@ public final class States {
   Program program(double slack) {
     Program program = new Program(variables());
     for (Bound bound : parts.bounds()) {
-      add(program, bound, slack);
+      if (!bound.implied || slack > 0) {
+        add(program, bound, slack);
+      }
     }
     for (Bound bound : extra) {
       add(program, bound, slack);
@@ -194,6 +200,7 @@ public final class States {
     this.varied = varied;
     this.varies = varies;
     this.extra = extra;
+    variedLoads = of.variedLoads;
   }
 
   /** The states of no loads that may be multiplied by any number: what can be locked in. */
@@ -208,6 +215,19 @@ public final class States {
       forces[j] += number * varied[j];
     }
     return new States(this, extra, forces, number);
+  }
+
+  /**
+   * Loads that drive a device beyond a goal: those that vary, in the sense of the goal.
+   *
+   * @return their power for each velocity by equations; empty if nothing varies
+   */
+  public double[] driving(Goal goal) {
+    double[] drive = goal.number == 0 ? new double[0] : variedLoads.clone();
+    for (int i = 0; i < drive.length; i++) {
+      drive[i] *= -goal.number;
+    }
+    return drive;
   }
 
   PartBounds parts() {

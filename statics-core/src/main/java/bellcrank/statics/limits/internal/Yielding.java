@@ -39,7 +39,12 @@ public final class Yielding {
   private int ways;
 
   private Yielding(
-      Device device, Pose pose, Assembly assembly, List<Bound> atLimit, double[] drive) {
+      Device device,
+      Pose pose,
+      Assembly assembly,
+      List<Bound> atLimit,
+      double[] drive,
+      double[] loads) {
     this.assembly = assembly;
     for (int i = 0; i < device.connections().size(); i++) {
       Set<Bound.Kind> kinds = EnumSet.noneOf(Bound.Kind.class);
@@ -58,7 +63,7 @@ public final class Yielding {
       }
     }
     finder = MotionFinder.restrained(device, pose, restraints);
-    choose(drive);
+    choose(drive, loads);
   }
 
   /**
@@ -69,10 +74,16 @@ public final class Yielding {
    * @param assembly its assembly, with dry pins
    * @param atLimit the conditions that are at their limit
    * @param drive multiples of sought forces that drive it; empty if loads do
+   * @param loads power of the loads that drive it, by velocities; empty if sought forces do
    */
   public static Yielding of(
-      Device device, Pose pose, Assembly assembly, List<Bound> atLimit, double[] drive) {
-    return new Yielding(device, pose, assembly, atLimit, drive);
+      Device device,
+      Pose pose,
+      Assembly assembly,
+      List<Bound> atLimit,
+      double[] drive,
+      double[] loads) {
+    return new Yielding(device, pose, assembly, atLimit, drive, loads);
   }
 
   private double[] unit(int column, double multiple) {
@@ -231,7 +242,7 @@ public final class Yielding {
    * Chooses the motion. Motions at which nothing happens, such as the swing of what hangs, are left
    * out: of all that fit, the one that has least of them is told.
    */
-  private void choose(double[] drive) {
+  private void choose(double[] drive, double[] loads) {
     List<double[]> basis = finder.basis();
     List<double[]> rows = new ArrayList<>();
     for (double[] sense : senses) {
@@ -239,6 +250,16 @@ public final class Yielding {
     }
     if (drive.length > 0) {
       addRow(rows, basis, drive);
+    }
+    if (rows.isEmpty() && loads.length > 0) {
+      // nothing tells the sense of the motion but the loads themselves
+      double[] powers = new double[basis.size()];
+      for (int k = 0; k < powers.length; k++) {
+        for (int i = 0; i < basis.get(k).length; i++) {
+          powers[k] += loads[i] * basis.get(k)[i];
+        }
+      }
+      addUnit(rows, powers);
     }
     if (rows.isEmpty()) {
       ways = basis.size();
@@ -272,10 +293,16 @@ public final class Yielding {
 
   private void addRow(List<double[]> rows, List<double[]> basis, double[] multiples) {
     double[] row = new double[basis.size()];
+    for (int k = 0; k < row.length; k++) {
+      row[k] = finder.power(basis.get(k), multiples);
+    }
+    addUnit(rows, row);
+  }
+
+  private static void addUnit(List<double[]> rows, double[] row) {
     double length = 0;
     for (int k = 0; k < row.length; k++) {
-      double speed = finder.power(basis.get(k), multiples);
-      row[k] = Math.abs(speed) < STILL ? 0 : speed;
+      row[k] = Math.abs(row[k]) < STILL ? 0 : row[k];
       length = Math.hypot(length, row[k]);
     }
     if (length > 0) {
