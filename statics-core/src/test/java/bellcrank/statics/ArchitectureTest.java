@@ -41,6 +41,7 @@ class ArchitectureTest {
   private static final String EQUILIBRIUM = "bellcrank.statics.equilibrium..";
   private static final String GROUND = "bellcrank.statics.ground..";
   private static final String LIMITS = "bellcrank.statics.limits..";
+  private static final String MOTION = "bellcrank.statics.motion..";
 
   private static final DescribedPredicate<JavaClass> EXPORTED =
       describe(
@@ -67,7 +68,7 @@ class ArchitectureTest {
           .resideInAPackage(GEOMETRY)
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage(UNITS, DEVICE, EQUILIBRIUM, GROUND, LIMITS);
+          .resideInAnyPackage(UNITS, DEVICE, EQUILIBRIUM, GROUND, LIMITS, MOTION);
 
   @ArchTest
   static final ArchRule unitsUseGeometryAtMost =
@@ -76,7 +77,7 @@ class ArchitectureTest {
           .resideInAPackage(UNITS)
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage(DEVICE, EQUILIBRIUM, GROUND, LIMITS);
+          .resideInAnyPackage(DEVICE, EQUILIBRIUM, GROUND, LIMITS, MOTION);
 
   @ArchTest
   static final ArchRule theModelDoesNotSolve =
@@ -85,7 +86,7 @@ class ArchitectureTest {
           .resideInAPackage(DEVICE)
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage(EQUILIBRIUM, GROUND, LIMITS, "org.ejml..", "org.hipparchus..");
+          .resideInAnyPackage(EQUILIBRIUM, GROUND, LIMITS, MOTION, "org.ejml..", "org.hipparchus..");
 
   @ArchTest
   static final ArchRule equilibriumNeverAsksALinearProgram =
@@ -94,7 +95,7 @@ class ArchitectureTest {
           .resideInAPackage(EQUILIBRIUM)
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage(GROUND, LIMITS, "org.hipparchus..");
+          .resideInAnyPackage(GROUND, LIMITS, MOTION, "org.hipparchus..");
 
   @ArchTest
   static final ArchRule groundDecidesNothing =
@@ -103,16 +104,25 @@ class ArchitectureTest {
           .resideInAPackage(GROUND)
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage(LIMITS, "org.ejml..", "org.hipparchus..");
+          .resideInAnyPackage(LIMITS, MOTION, "org.ejml..", "org.hipparchus..");
 
   @ArchTest
-  static final ArchRule programsAreSolvedInOnePlace =
+  static final ArchRule programsAndRootsAreSolvedInside =
       noClasses()
           .that()
-          .resideOutsideOfPackage("..limits.internal..")
+          .resideOutsideOfPackages("..limits.internal..", "..motion.internal..")
           .should()
           .dependOnClassesThat()
           .resideInAPackage("org.hipparchus..");
+
+  @ArchTest
+  static final ArchRule limitsKnowNothingOfMotion =
+      noClasses()
+          .that()
+          .resideInAPackage(LIMITS)
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage(MOTION);
 
   @ArchTest
   static final ArchRule internalsKnowNothingOfTheirUsers =
