@@ -86,7 +86,8 @@ class ArchitectureTest {
           .resideInAPackage(DEVICE)
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage(EQUILIBRIUM, GROUND, LIMITS, MOTION, "org.ejml..", "org.hipparchus..");
+          .resideInAnyPackage(
+              EQUILIBRIUM, GROUND, LIMITS, MOTION, "org.ejml..", "org.hipparchus..");
 
   @ArchTest
   static final ArchRule equilibriumNeverAsksALinearProgram =
