@@ -55,7 +55,7 @@ final class MainTest {
     assertThat(run.status()).isZero();
     assertThat(run.out())
         .startsWith("stayed lever\n============\n1 member, 2 connections, 1 load, 0 sought\n")
-        .contains("\nCase calm\n---------\nIn balance: the connections hold it.\n")
+        .contains("\nCase calm\n---------\nHolds.\n")
         .contains("\nCase storm: basket × 2.5, all loads × 1.2 (dynamic)\n")
         .contains("  stay  line      100.0  pulls (tension)\n")
         .contains("  stay  line      300.0  pulls (tension)\n");

@@ -18,7 +18,7 @@ import java.util.Set;
 /** Finds the verdict. */
 final class Judgement {
 
-  /** A limit that is less than this below zero is at zero. */
+  /** A limit below this is at zero, where parts without load are all at their limit. */
   private static final double ROUNDING = 1e-9;
 
   private final Limits limits;
@@ -100,7 +100,7 @@ final class Judgement {
     if (!Travels.loads(device, applied).isEmpty()
         && limits.limit(applied) instanceof Limit.Between between) {
       Limit.End end = between.greatest();
-      if (end instanceof Limit.End.At at && at.value() < 1 && at.value() >= -ROUNDING) {
+      if (end instanceof Limit.End.At at && at.value() < 1 && at.value() > ROUNDING) {
         return new Verdict.DoesNotHold(at.how(), Verdict.After.LOADS);
       }
     }

@@ -8,22 +8,31 @@ import java.util.List;
 /**
  * The answers for one case of loads.
  *
- * @param balance the balance in this case
+ * @param solution the case, solved
  * @param answers the answers to further asks, in order
  * @param checks the expectations of this case, in order
  */
-public record CaseAnswer(Balance balance, List<Answered> answers, List<Checked> checks) {
+public record CaseAnswer(CaseSolution solution, List<Answered> answers, List<Checked> checks) {
 
   /**
    * Copies the lists.
    *
-   * @param balance the balance in this case
+   * @param solution the case, solved
    * @param answers the answers to further asks, in order
    * @param checks the expectations of this case, in order
    */
   public CaseAnswer {
     answers = List.copyOf(answers);
     checks = List.copyOf(checks);
+  }
+
+  /**
+   * The balance of the case.
+   *
+   * @return the balance
+   */
+  public Balance balance() {
+    return solution.balance();
   }
 
   /**

@@ -13,23 +13,27 @@ import bellcrank.statics.equilibrium.NearCritical;
 import bellcrank.statics.equilibrium.Outcome;
 import bellcrank.statics.units.UnitSystem;
 import java.util.List;
+import java.util.Optional;
 
 /** The answers for one case as JSON. */
 final class CaseJson {
 
   private final JsonPage page;
   private final CaseAnswer answer;
+  private final Optional<LimitsAnswer> limits;
   private final Balance balance;
 
-  CaseJson(JsonPage page, CaseAnswer answer) {
+  CaseJson(JsonPage page, CaseAnswer answer, Optional<LimitsAnswer> limits) {
     this.page = page;
     this.answer = answer;
+    this.limits = limits;
     balance = answer.balance();
   }
 
   void write() {
     loadCase();
     outcome();
+    limits();
     new ForcesJson(page, balance).write();
     advantage();
     page.list("freedoms", balance.freedoms(), this::freedom);
@@ -78,6 +82,18 @@ final class CaseJson {
               "parts",
               balance.outcome() instanceof Outcome.NotDecided open ? open.parts() : List.of());
         });
+  }
+
+  private void limits() {
+    if (limits.isPresent()) {
+      Amounts si = Amounts.of(UnitSystem.SI, balance);
+      String words =
+          VerdictWords.of(limits.get(), balance.device(), si, UnitSystem.SI)
+              .replace(Wrapping.UNBROKEN, ' ');
+      page.object("limits", () -> new LimitsJson(page, limits.get(), words, this::fields).write());
+    } else {
+      page.nothing("limits");
+    }
   }
 
   private void advantage() {

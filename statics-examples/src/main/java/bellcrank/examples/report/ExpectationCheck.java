@@ -4,7 +4,6 @@ import bellcrank.examples.file.DeviceFile;
 import bellcrank.examples.file.Expectation;
 import bellcrank.examples.file.Expected;
 import bellcrank.statics.equilibrium.Answer;
-import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.units.Dimension;
 import bellcrank.statics.units.Quantity;
 import bellcrank.statics.units.Unit;
@@ -33,10 +32,10 @@ public final class ExpectationCheck {
   /** Decimal digits that a double holds for certain. */
   private static final MathContext CERTAIN = new MathContext(15);
 
-  private final Balance balance;
+  private final CaseSolution solution;
 
-  private ExpectationCheck(Balance balance) {
-    this.balance = balance;
+  private ExpectationCheck(CaseSolution solution) {
+    this.solution = solution;
   }
 
   /**
@@ -46,13 +45,13 @@ public final class ExpectationCheck {
    * @return one result for each expectation, in order
    */
   public static List<Checked> all(DeviceFile file) {
-    Map<String, Balance> balances = new HashMap<>();
+    Map<String, CaseSolution> solutions = new HashMap<>();
     List<Checked> all = new ArrayList<>();
     for (Expectation expectation : file.expectations()) {
-      Balance balance =
-          balances.computeIfAbsent(
-              caseName(file, expectation), name -> Balance.of(file.device(), name));
-      all.add(of(expectation, balance));
+      CaseSolution solution =
+          solutions.computeIfAbsent(
+              caseName(file, expectation), name -> CaseSolution.of(file, name));
+      all.add(of(expectation, solution));
     }
     return List.copyOf(all);
   }
@@ -61,11 +60,11 @@ public final class ExpectationCheck {
    * Checks one expectation of a file.
    *
    * @param expectation the expectation
-   * @param balance balance of the file's device in the expectation's case
+   * @param solution the file's device in the expectation's case
    * @return the result
    */
-  public static Checked of(Expectation expectation, Balance balance) {
-    return new ExpectationCheck(balance).check(expectation);
+  public static Checked of(Expectation expectation, CaseSolution solution) {
+    return new ExpectationCheck(solution).check(expectation);
   }
 
   /** Name of the case to which an expectation belongs. */
@@ -74,7 +73,7 @@ public final class ExpectationCheck {
   }
 
   private Checked check(Expectation expectation) {
-    Answer found = balance.answer(expectation.ask());
+    Answer found = solution.answer(expectation.ask());
     if (expectation.value() instanceof Expected.Words words) {
       boolean equal = found instanceof Answer.Words answer && answer.text().equals(words.text());
       return new Checked(expectation, found, 0, equal);
@@ -105,7 +104,7 @@ public final class ExpectationCheck {
 
   private double allowed(Quantity wanted, Unit unit, int digits) {
     if (wanted.si() == 0) {
-      return 0.5 * Math.pow(10, -digits) * LoadScale.of(balance).of(wanted.dimension());
+      return 0.5 * Math.pow(10, -digits) * LoadScale.of(solution.balance()).of(wanted.dimension());
     }
     BigDecimal written = BigDecimal.valueOf(unit.fromSi(wanted.si())).round(CERTAIN);
     int exponent = written.precision() - written.scale() - 1;

@@ -5,7 +5,6 @@ import bellcrank.examples.file.Expectation;
 import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.device.ModelException;
-import bellcrank.statics.equilibrium.Balance;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -62,20 +61,20 @@ public record FileAnswer(String name, DeviceFile file, List<CaseAnswer> cases) {
   }
 
   private static CaseAnswer answer(DeviceFile file, LoadCase loadCase, List<Ask> asks) {
-    Balance balance = Balance.of(file.device(), loadCase.name());
+    CaseSolution solution = CaseSolution.of(file, loadCase.name());
     List<CaseAnswer.Answered> answered = new ArrayList<>();
     for (Ask ask : asks) {
       if (belongs(ask, loadCase)) {
-        answered.add(new CaseAnswer.Answered(ask, balance.answer(ask)));
+        answered.add(new CaseAnswer.Answered(ask, solution.answer(ask)));
       }
     }
     List<Checked> checks = new ArrayList<>();
     for (Expectation expectation : file.expectations()) {
       if (ExpectationCheck.caseName(file, expectation).equals(loadCase.name())) {
-        checks.add(ExpectationCheck.of(expectation, balance));
+        checks.add(ExpectationCheck.of(expectation, solution));
       }
     }
-    return new CaseAnswer(balance, answered, checks);
+    return new CaseAnswer(solution, answered, checks);
   }
 
   private static boolean belongs(Ask ask, LoadCase loadCase) {

@@ -6,15 +6,18 @@ import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.equilibrium.Freedom;
 import bellcrank.statics.equilibrium.Mobility;
 import java.util.List;
+import java.util.Optional;
 
 /** What can still move, and which restraints are too many. */
 final class MotionSection {
 
   private MotionSection() {}
 
-  static void write(Page page, Balance balance, Amounts amounts) {
-    boolean broken = !balance.violations().isEmpty();
-    page.heading("Motion and restraint" + (broken ? ", while every contact and rope holds" : ""));
+  static void write(Page page, Balance balance, Optional<LimitsAnswer> limits, Amounts amounts) {
+    boolean stands = limits.filter(LimitsAnswer::stands).isPresent();
+    page.heading(
+        "Motion and restraint"
+            + (limits.isPresent() && !stands ? ", while every contact and rope holds" : ""));
     List<String> sought = balance.device().sought().stream().map(Sought::name).toList();
     if (!sought.isEmpty()) {
       String without = "without the sought " + Listing.ofNames(sought);
@@ -29,7 +32,7 @@ final class MotionSection {
       }
       LooseBodies.words(balance.device()).ifPresent(page::item);
     }
-    restraints(page, balance);
+    restraints(page, balance, stands);
   }
 
   /** Where all ways are due to a special shape, each of them says so itself. */
@@ -54,7 +57,7 @@ final class MotionSection {
     freedoms.forEach(freedom -> page.subitem(amounts.motion(freedom)));
   }
 
-  private static void restraints(Page page, Balance balance) {
+  private static void restraints(Page page, Balance balance, boolean told) {
     int redundancy = balance.redundancy();
     if (redundancy == 0) {
       page.item("no restraint is superfluous");
@@ -64,6 +67,9 @@ final class MotionSection {
         Listing.count(redundancy, "restraint")
             + (redundancy == 1 ? " is" : " are")
             + " more than statics needs");
+    if (told) {
+      return;
+    }
     List<String> open = balance.undetermined().stream().map(Ask::text).toList();
     page.item(
         open.isEmpty()

@@ -20,12 +20,7 @@ final class OutcomeWords {
       return "In balance: " + holders(balance) + " it.";
     }
     if (outcome instanceof Outcome.InBalanceForTheseLoads) {
-      List<String> ways =
-          balance.freedoms().stream().map(one -> one.words(balance.device(), units)).toList();
-      return "In balance for just these loads. It can still move freely, since they do not drive"
-          + " it: "
-          + String.join("; ", ways)
-          + ".";
+      return "In balance for just these loads. " + free(balance, "they", units);
     }
     if (outcome instanceof Outcome.NoBalance none) {
       return "No balance: "
@@ -36,6 +31,17 @@ final class OutcomeWords {
     return "Not decided by balance alone: friction in "
         + Listing.ofNames(parts)
         + " lets the forces lie anywhere within a range.";
+  }
+
+  /** How it can still move though the loads do not drive it. */
+  static String free(Balance balance, String loads, UnitSystem units) {
+    List<String> ways =
+        balance.freedoms().stream().map(one -> one.words(balance.device(), units)).toList();
+    return "It can still move freely, since "
+        + loads
+        + " do not drive it: "
+        + String.join("; ", ways)
+        + ".";
   }
 
   private static String holders(Balance balance) {

@@ -1,5 +1,6 @@
 package bellcrank.examples.report;
 
+import bellcrank.examples.file.DeviceFile;
 import bellcrank.statics.units.Dimension;
 import java.util.List;
 import java.util.Locale;
@@ -54,8 +55,14 @@ public final class ReportJson {
           page.text("file", answer.name());
           page.text("device", answer.file().device().name());
           page.list(
-              "answers", answer.cases(), one -> page.object(() -> new CaseJson(page, one).write()));
+              "answers",
+              answer.cases(),
+              one -> page.object(() -> answer(page, one, answer.file())));
         });
+  }
+
+  private static void answer(JsonPage page, CaseAnswer one, DeviceFile file) {
+    new CaseJson(page, one, LimitsAnswer.of(one.solution(), file)).write();
   }
 
   private static void problem(JsonPage page, Refusal refusal) {

@@ -4,11 +4,11 @@ import bellcrank.statics.device.Device;
 import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.equilibrium.Outcome;
-import bellcrank.statics.equilibrium.Violation;
 import bellcrank.statics.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 
 /** The answer to a device file as a page of text, at most 80 characters wide. */
 public final class ReportText {
@@ -47,7 +47,7 @@ public final class ReportText {
       } else {
         page.gap();
       }
-      write(one);
+      write(one, LimitsAnswer.of(one.solution(), answer.file()));
     }
   }
 
@@ -63,22 +63,32 @@ public final class ReportText {
     return String.join(", ", counts);
   }
 
-  private void write(CaseAnswer answer) {
+  private void write(CaseAnswer answer, Optional<LimitsAnswer> limits) {
     Balance balance = answer.balance();
     Amounts amounts = Amounts.of(units, balance);
-    page.paragraph(OutcomeWords.of(balance, units));
-    for (Violation violation : balance.violations()) {
-      page.paragraph(ViolationWords.of(balance.device(), violation, amounts));
+    if (limits.isPresent()) {
+      VerdictSection.write(page, limits.get(), balance, amounts, units);
+      LimitWords.write(page, limits.get().limits(), balance, amounts, units);
+      StatesSection.write(page, limits.get().states(), answer.solution(), amounts);
+    } else {
+      page.paragraph(OutcomeWords.of(balance, units));
     }
     Outcome outcome = balance.outcome();
     if (!(outcome instanceof Outcome.NoBalance)) {
-      ReactionsSection.write(page, balance, amounts);
-      AxialSection.write(page, balance, amounts);
-      FrictionSection.write(page, balance, amounts);
-      SoughtSection.write(page, balance, amounts);
+      // where dry pins leave all forces open, their ranges are the answer
+      boolean ranges =
+          outcome instanceof Outcome.NotDecided
+              && limits.filter(one -> !one.open().isEmpty()).isPresent();
+      if (!ranges) {
+        ReactionsSection.write(page, balance, amounts);
+        AxialSection.write(page, balance, amounts);
+      }
+      limits.ifPresent(one -> OpenForcesSection.write(page, one.open(), amounts));
+      SoughtSection.write(page, answer.solution(), limits, amounts, units);
     }
+    limits.ifPresent(one -> GroundSection.write(page, one.grounds(), amounts, units));
     AdvantageSection.write(page, balance, amounts);
-    MotionSection.write(page, balance, amounts);
+    MotionSection.write(page, balance, limits, amounts);
     NearCriticalSection.write(page, balance, amounts);
     asks(answer, amounts);
     ExpectationsSection.write(page, answer.checks(), amounts);

@@ -1,40 +1,113 @@
 package bellcrank.examples.report;
 
 import bellcrank.statics.device.Ask;
+import bellcrank.statics.device.Device;
 import bellcrank.statics.device.Measure;
 import bellcrank.statics.device.Sought;
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.geometry.Direction;
+import bellcrank.statics.limits.Range;
 import bellcrank.statics.units.Dimension;
+import bellcrank.statics.units.UnitSystem;
 import java.util.List;
+import java.util.Optional;
 
 /** What was sought, and how much it is. */
 final class SoughtSection {
 
   private static final String NOT_FIXED = "not fixed by statics";
 
+  private final CaseSolution solution;
   private final Balance balance;
   private final Amounts amounts;
+  private final UnitSystem units;
 
-  private SoughtSection(Balance balance, Amounts amounts) {
-    this.balance = balance;
+  private SoughtSection(CaseSolution solution, Amounts amounts, UnitSystem units) {
+    this.solution = solution;
+    balance = solution.balance();
     this.amounts = amounts;
+    this.units = units;
   }
 
-  static void write(Page page, Balance balance, Amounts amounts) {
-    List<Sought> sought = balance.device().sought();
+  static void write(
+      Page page,
+      CaseSolution solution,
+      Optional<LimitsAnswer> limits,
+      Amounts amounts,
+      UnitSystem units) {
+    List<Sought> sought = solution.balance().device().sought();
     if (sought.isEmpty()) {
       return;
     }
     page.heading("Sought");
-    SoughtSection section = new SoughtSection(balance, amounts);
+    SoughtSection section = new SoughtSection(solution, amounts, units);
+    boolean ranges = false;
     for (Sought one : sought) {
-      page.item(one.name() + ": " + section.words(one));
+      Optional<EffortRange> range = limits.flatMap(answer -> answer.effort(one.name()));
+      if (range.isPresent()) {
+        section.write(page, range.get());
+        ranges = true;
+      } else {
+        page.item(one.name() + ": " + section.words(one));
+      }
     }
-    if (!balance.undetermined().isEmpty()) {
-      TooManySought.words(balance).ifPresent(words -> page.item("(" + words + ")"));
+    if (!section.balance.undetermined().isEmpty() && !ranges) {
+      TooManySought.words(section.balance).ifPresent(words -> page.item("(" + words + ")"));
     }
+  }
+
+  private void write(Page page, EffortRange effort) {
+    Sought sought = effort.sought();
+    Range range = effort.range();
+    String stated =
+        switch (sought.want()) {
+          case FORCE, INTENSITY, COMPONENTS ->
+              sought.direction().map(way -> " " + DirectionWords.of(way.x(), way.y())).orElse("");
+          case COUPLE, MASS -> "";
+        };
+    page.item(
+        sought.name()
+            + ": "
+            + between(range)
+            + stated
+            + sense(sought, range)
+            + " on "
+            + Listing.quoted(sought.body())
+            + place(sought)
+            + (effort.holdsWithNone() ? "; it holds without any as well" : ""));
+    effort.below().ifPresent(how -> page.subitem("with less: " + how.words(device(), units)));
+    effort.above().ifPresent(how -> page.subitem("with more: " + how.words(device(), units)));
+  }
+
+  /** What the sign means, where it is not plain. */
+  private String sense(Sought sought, Range range) {
+    if (sought.want() == Sought.Want.COUPLE) {
+      return isOnScrew(sought)
+          ? " (positive drives its ends apart)"
+          : " (positive counter-clockwise)";
+    }
+    return range.least().orElse(-1) < 0 ? " (negative: the other way)" : "";
+  }
+
+  private Device device() {
+    return balance.device();
+  }
+
+  private String between(Range range) {
+    if (range.least().isEmpty() && range.greatest().isEmpty()) {
+      return "any size";
+    }
+    if (range.greatest().isEmpty()) {
+      return amounts.text(range.least().getAsDouble(), range.dimension()) + " or more";
+    }
+    String most = amounts.text(range.greatest().getAsDouble(), range.dimension());
+    return range.least().isEmpty()
+        ? most + " or less"
+        : "anything from "
+            + amounts.text(range.least().getAsDouble(), range.dimension())
+            + " to "
+            + most;
   }
 
   private String words(Sought sought) {
@@ -49,7 +122,7 @@ final class SoughtSection {
     return switch (sought.want()) {
       case FORCE -> force(sought.direction().orElseThrow(), value.si(), place);
       case COMPONENTS -> components(sought, place);
-      case COUPLE -> couple(value.si(), place);
+      case COUPLE -> couple(sought, value.si(), place);
       case MASS -> mass(value.si(), place);
       case INTENSITY -> intensity(sought.direction().orElseThrow(), value.si(), place);
     };
@@ -64,7 +137,7 @@ final class SoughtSection {
   }
 
   private Answer answer(Sought sought, Measure measure) {
-    return balance.answer(Ask.of(sought.name(), measure));
+    return solution.answer(Ask.of(sought.name(), measure));
   }
 
   private String force(Direction wanted, double size, String place) {
@@ -98,10 +171,18 @@ final class SoughtSection {
     return NOT_FIXED;
   }
 
-  private String couple(double moment, String place) {
+  private boolean isOnScrew(Sought sought) {
+    return device().connection(sought.body()).isPresent();
+  }
+
+  private String couple(Sought sought, double moment, String place) {
     String size = amounts.text(Math.abs(moment), Dimension.MOMENT);
     boolean none = amounts.isZero(moment, Dimension.MOMENT);
-    return size + (none ? "" : " " + DirectionWords.turning(moment)) + place;
+    String way =
+        isOnScrew(sought)
+            ? moment < 0 ? "drawing its ends together" : "driving its ends apart"
+            : DirectionWords.turning(moment);
+    return size + (none ? "" : " " + way) + place;
   }
 
   private String mass(double mass, String place) {

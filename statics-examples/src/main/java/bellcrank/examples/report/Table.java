@@ -84,7 +84,7 @@ final class Table {
       List<String> cell =
           kinds.get(column) == Kind.WORDS
               ? Wrapping.lines(cells.get(column), widths[column])
-              : List.of(cells.get(column));
+              : List.of(cells.get(column).replace(Wrapping.UNBROKEN, ' '));
       broken.add(cell);
       height = Math.max(height, cell.size());
     }

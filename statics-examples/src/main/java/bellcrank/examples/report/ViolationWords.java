@@ -5,7 +5,7 @@ import bellcrank.statics.device.Device;
 import bellcrank.statics.equilibrium.Violation;
 import bellcrank.statics.units.Dimension;
 
-/** Says which condition the forces of a balance break, and what that means. */
+/** Says which condition the forces of a balance break. */
 final class ViolationWords {
 
   private ViolationWords() {}
@@ -17,31 +17,31 @@ final class ViolationWords {
         + Listing.quoted(violation.part())
         + " "
         + violation.words()
-        + consequence(violation, amounts)
-        + ", so the device does not stand like this.";
+        + bound(violation, amounts)
+        + ".";
   }
 
   private static String capital(String word) {
     return Character.toUpperCase(word.charAt(0)) + word.substring(1);
   }
 
-  private static String consequence(Violation violation, Amounts amounts) {
+  private static String bound(Violation violation, Amounts amounts) {
     Dimension dimension = violation.dimension();
     if (dimension == Dimension.NUMBER && violation.needed() == Double.MAX_VALUE) {
-      return ": no ratio of tensions is enough; it slips";
+      return ": no ratio of tensions is enough";
     }
     String needed = amounts.text(Math.abs(violation.needed()), dimension);
     String limit = amounts.text(Math.abs(violation.limit()), dimension);
     if (violation.words().endsWith("push")) {
-      return " with " + needed + ", and it can only pull: it goes slack";
+      return " with " + needed + ", and it can only pull";
     }
     if (violation.words().endsWith("pull")) {
-      return " with " + needed + ", and it can only push: it lifts off";
+      return " with " + needed + ", and it can only push";
     }
     if (dimension == Dimension.LENGTH) {
-      return ": " + needed + " from its middle, and it reaches " + limit + ": it tips";
+      return ": " + needed + " from its middle, and it reaches " + limit;
     }
     String quantity = dimension == Dimension.NUMBER ? "a ratio of tensions of " : "";
-    return ": " + quantity + needed + ", and there is " + limit + " at most: it slips";
+    return ": " + quantity + needed + ", and there is " + limit + " at most";
   }
 }

@@ -247,7 +247,8 @@ final class RandomDevice {
         bars = new ArrayList<>(Member.of("m", points.subList(i, i + 3)).bars());
       }
       List<String> own = chance(2) ? List.of() : two(points);
-      List<String> outline = chance(3) ? points.subList(0, 4) : List.of();
+      // two places enclose nothing that a random push of a contact could face away from
+      List<String> outline = chance(3) ? points.subList(0, 2) : List.of();
       device.member(new Member(name, own, bars, outline, chance(3) ? 2 : 1));
       members.add(name);
       if (chance(2) && parts.add(name + " weight")) {

@@ -25,8 +25,7 @@ public final class AtLimit {
    * @param states the states
    * @param goal what is greatest
    * @param extreme where it is
-   * @return those at their limit in every such state; of parts that are not convex, those at their
-   *     limit in the state that was found
+   * @return those at their limit in every such state
    */
   public static List<Bound> of(States states, Goal goal, Extreme extreme) {
     return widened(states, goal, extreme, 0);
@@ -46,11 +45,7 @@ public final class AtLimit {
     List<Bound> always = new ArrayList<>();
     while (!open.isEmpty()) {
       Bound bound = open.remove(open.size() - 1);
-      double[] multiples = new double[states.columns()];
-      for (int k = 0; k < bound.columns.length; k++) {
-        multiples[bound.columns[k]] -= bound.multiples[k];
-      }
-      Extreme roomiest = there.greatest(Goal.forces(multiples), wide);
+      Extreme roomiest = there.greatest(Goal.forces(away(states, bound)), wide);
       if (roomiest.kind() == Extreme.Kind.UNBOUNDED) {
         continue;
       }
@@ -61,12 +56,27 @@ public final class AtLimit {
       }
     }
     for (Branch branch : states.parts().branches()) {
-      always.addAll(branch.atLimit(extreme.forces, slack));
+      for (Bound bound : branch.atLimit(extreme.forces, slack)) {
+        Extreme roomiest = there.greatest(Goal.forces(away(states, bound)), wide);
+        boolean room = roomiest.isFound() && branch.miss(roomiest.forces) < -slack;
+        if (!room && roomiest.kind() != Extreme.Kind.UNBOUNDED) {
+          always.add(bound);
+        }
+      }
     }
     for (SinkingBase base : states.parts().sinking()) {
       always.addAll(base.atLimit(extreme.forces, slack));
     }
     return always;
+  }
+
+  /** What to make greatest in order to leave a condition the most room. */
+  private static double[] away(States states, Bound bound) {
+    double[] multiples = new double[states.columns()];
+    for (int k = 0; k < bound.columns.length; k++) {
+      multiples[bound.columns[k]] -= bound.multiples[k];
+    }
+    return multiples;
   }
 
   private static States held(States states, Goal goal, Extreme extreme) {

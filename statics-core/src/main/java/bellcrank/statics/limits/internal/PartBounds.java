@@ -32,6 +32,9 @@ public final class PartBounds {
   /** From this coefficient on, |T| ≤ μN alone keeps N from falling below zero in numbers too. */
   private static final double ROUGH = 0.01;
 
+  /** Ratios of tensions above this are not told from a rope that is loose on one side. */
+  private static final double LARGEST_RATIO = 1e7;
+
   private final Device device;
   private final Assembly assembly;
   private final LoadCase loadCase;
@@ -162,7 +165,12 @@ public final class PartBounds {
     notBelowZero(index, Bound.Kind.PULL, column);
     notBelowZero(index, Bound.Kind.PULL, column + 1);
     double mu = friction.of(wrap.friction(), wrap.friction());
-    double most = Math.exp(mu * WrapAngle.of(device, wrap));
+    double angle = WrapAngle.of(device, wrap);
+    double most = Math.exp(mu * angle);
+    if (friction.factor() > 1) {
+      // a rope that is loose on one side is held by no friction: a ratio without end must not do so
+      most = Math.min(most, Math.max(LARGEST_RATIO, Math.exp(wrap.friction() * angle)));
+    }
     int[] columns = {column, column + 1};
     // the smaller tension is asked to be large enough, so that multiples stay of order one
     bounds.add(new Bound(index, Bound.Kind.WRAP, 1, 0, columns, 1 / most, -1));
