@@ -1,8 +1,11 @@
 package bellcrank.statics.motion;
 
 import bellcrank.statics.device.Ask;
+import bellcrank.statics.device.Measure;
+import bellcrank.statics.device.Subject;
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.equilibrium.Balance;
+import bellcrank.statics.limits.Limits;
 import bellcrank.statics.motion.internal.Peak;
 import bellcrank.statics.units.Dimension;
 import java.util.ArrayList;
@@ -30,12 +33,20 @@ final class CurveFinder {
   }
 
   private OptionalDouble value(double at) {
-    Balance balance = Balance.of(course.device(), course.loadCase(), course.pose(at));
-    if (balance.answer(ask) instanceof Answer.Value value) {
+    Answer answer =
+        isOfLimits()
+            ? Limits.of(course.device(), course.loadCase(), course.pose(at), List.of()).answer(ask)
+            : Balance.of(course.device(), course.loadCase(), course.pose(at)).answer(ask);
+    if (answer instanceof Answer.Value value) {
       dimension = value.dimension();
       return OptionalDouble.of(value.si());
     }
     return OptionalDouble.empty();
+  }
+
+  /** Whether the limits answer it: an end of a range, or the common factor on friction. */
+  private boolean isOfLimits() {
+    return ask.subject() instanceof Subject.Extreme || ask.measure() == Measure.FRICTION_FACTOR;
   }
 
   private Curve find() {
