@@ -36,7 +36,8 @@ final class CourseFinder {
     List<Integer> released = Drivers.released(device, drive);
     Driver driver = Drivers.of(device, drive);
     Closure closure = Closure.of(device, released);
-    List<double[]> free = closure.free();
+    double[] driven = closure.isLarge() ? closure.along(driver.row(closure)) : new double[0];
+    List<double[]> free = driven.length > 0 ? List.of(normalized(driven)) : closure.free();
     if (free.size() != 1) {
       return new Travel.Standstill(
           free.isEmpty() ? Travel.Reason.HELD : Travel.Reason.SEVERAL_FREEDOMS,
@@ -137,6 +138,10 @@ final class CourseFinder {
       }
     }
     return motions;
+  }
+
+  private static double[] normalized(double[] vector) {
+    return times(vector, 1 / Math.sqrt(dot(vector, vector)));
   }
 
   static double[] times(double[] vector, double factor) {

@@ -48,6 +48,12 @@ final class Watch {
   /** A watch that begins at a pose. */
   Watch from(Pose pose) {
     Watch watch = new Watch(device, loadCase, meetings);
+    for (Meeting meeting : meetings) {
+      watch.sides.add(side(meeting, pose) < 0 ? -1 : 1);
+    }
+    if (device.connections().stream().allMatch(one -> measures(one).isEmpty())) {
+      return watch;
+    }
     Balance balance = Balance.of(device, loadCase, pose);
     for (Connection connection : device.connections()) {
       for (Measure measure : measures(connection)) {
@@ -56,9 +62,6 @@ final class Watch {
           watch.asks.add(ask);
         }
       }
-    }
-    for (Meeting meeting : meetings) {
-      watch.sides.add(side(meeting, pose) < 0 ? -1 : 1);
     }
     return watch;
   }

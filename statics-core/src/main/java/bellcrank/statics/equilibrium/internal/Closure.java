@@ -24,6 +24,9 @@ public final class Closure {
   /** Singular values below this share of the largest are zero. */
   private static final double RANK_TOLERANCE = 1e-9;
 
+  /** More velocities than this are not looked at by singular values while another way serves. */
+  private static final int LARGE = 150;
+
   private final Assembly assembly;
   private final Placements placements;
   private final Actions actions;
@@ -278,9 +281,139 @@ public final class Closure {
    * @return velocities for a time of one
    */
   public double[] correction(double[] row, double miss) {
+    if (isLarge() && row.length > 0) {
+      double[] inOrder = ordered(row, miss);
+      if (inOrder.length > 0) {
+        return inOrder;
+      }
+    }
     return row.length == 0
         ? new Rows(List.of(), new double[0]).solve()
         : new Rows(List.of(row), new double[] {miss}).solve();
+  }
+
+  /** Whether singular values would take long, so that steps are solved in order instead. */
+  public boolean isLarge() {
+    return rows > LARGE;
+  }
+
+  /**
+   * Solves the held rows and a further one in the order that their pattern allows, block after
+   * block, if they are as many as the velocities and no block is singular.
+   *
+   * @param more the further row
+   * @param right what the motion shall do along each held row, then along the further one
+   * @return velocities; empty if they cannot be solved so
+   */
+  private double[] inOrder(double[] more, double[] right) {
+    int[] start = new int[rows + 1];
+    int count = 0;
+    int[] rowOfColumn = new int[assembly.columns()];
+    Arrays.fill(rowOfColumn, -1);
+    for (int column = 0; column < columns; column++) {
+      if (held[column]) {
+        rowOfColumn[column] = count++;
+      }
+    }
+    if (count + 1 != rows) {
+      return new double[0];
+    }
+    assembly.evaluate(placements, actions);
+    for (int action = 0; action < actions.count(); action++) {
+      int body = actions.body[action];
+      if (body >= 0 && rowOfColumn[actions.column[action]] >= 0) {
+        int first = assembly.firstRow(body);
+        int last = body < assembly.memberCount() ? 3 : 2;
+        for (int k = 0; k < last; k++) {
+          start[first + k + 1]++;
+        }
+      }
+    }
+    for (int i = 0; i < rows; i++) {
+      start[i + 1] += start[i] + (more[i] != 0 ? 1 : 0);
+    }
+    int[] row = new int[start[rows]];
+    double[] value = new double[start[rows]];
+    int[] next = start.clone();
+    for (int action = 0; action < actions.count(); action++) {
+      int body = actions.body[action];
+      int of = rowOfColumn[actions.column[action]];
+      if (body >= 0 && of >= 0) {
+        int first = assembly.firstRow(body);
+        put(row, value, next, start, first, of, actions.motionX(action));
+        put(row, value, next, start, first + 1, of, actions.motionY(action));
+        if (body < assembly.memberCount()) {
+          put(row, value, next, start, first + 2, of, actions.motionMoment(action, 0, 0));
+        }
+      }
+    }
+    for (int i = 0; i < rows; i++) {
+      if (more[i] != 0) {
+        put(row, value, next, start, i, count, more[i]);
+      }
+      // two actions of one connection on one body share an entry and leave one unused
+      for (int k = next[i]; k < start[i + 1]; k++) {
+        row[k] = count;
+      }
+    }
+    Equations equations = new Equations(rows, start, row, value);
+    double zero = assembly.scale().zero();
+    Order order = Order.of(new Pattern(equations, zero, rows));
+    if (!order.isSquare()) {
+      return new double[0];
+    }
+    OrderedRows ordered = new OrderedRows(order);
+    ordered.take(equations);
+    BlockSolver solver = new BlockSolver(ordered, zero);
+    if (!solver.factor()) {
+      return new double[0];
+    }
+    double[] x = new double[rows];
+    solver.solve(right, x);
+    for (double one : x) {
+      if (!(Math.abs(one) < Double.MAX_VALUE)) {
+        return new double[0];
+      }
+    }
+    return x;
+  }
+
+  private static void put(
+      int[] row, double[] value, int[] next, int[] start, int column, int of, double entry) {
+    for (int k = start[column]; k < next[column]; k++) {
+      if (row[k] == of) {
+        value[k] += entry;
+        return;
+      }
+    }
+    row[next[column]] = of;
+    value[next[column]++] = entry;
+  }
+
+  /**
+   * The motion at a rate of one of a further row, found in order.
+   *
+   * @param row the row
+   * @return velocities; empty if there is none, or not just one
+   */
+  public double[] along(double[] row) {
+    double[] right = new double[rows];
+    right[rows - 1] = 1;
+    return inOrder(row, right);
+  }
+
+  /** A step of Newton's method in order; empty if it cannot be solved so. */
+  private double[] ordered(double[] row, double miss) {
+    assembly.gaps(placements, gaps);
+    double[] right = new double[rows];
+    int k = 0;
+    for (int column = 0; column < columns && k < rows - 1; column++) {
+      if (held[column]) {
+        right[k++] = -gaps[column];
+      }
+    }
+    right[rows - 1] = miss;
+    return inOrder(row, right);
   }
 
   /** The present pose. */

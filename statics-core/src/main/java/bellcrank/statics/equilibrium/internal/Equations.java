@@ -52,6 +52,23 @@ final class Equations {
     value = new double[used];
   }
 
+  /**
+   * Equations of any other kind, by columns.
+   *
+   * @param start where each column starts; one more entry than columns
+   * @param row row of each entry
+   * @param value value of each entry
+   */
+  Equations(int rows, int[] start, int[] row, double[] value) {
+    this.rows = rows;
+    columns = start.length - 1;
+    this.start = start;
+    this.row = row;
+    this.value = value;
+    members = 0;
+    entryOfAction = new int[0];
+  }
+
   /** Entry of an earlier action of the same column on the same body; −1 if there is none. */
   private int sameBody(Actions actions, int first, int action) {
     for (int earlier = first; earlier < action; earlier++) {

@@ -19,7 +19,10 @@ public final class Tracer {
   private static final double FITS_NEARLY = 1e-12;
 
   private static final int MOST_CORRECTIONS = 12;
+
+  /** Longest step, in rad or sizes of the device, of the body that moves most. */
   private static final double LARGEST_STEP = 0.04;
+
   private static final double SMALLEST_STEP = 1e-9;
   private static final int MOST_NODES = 20_000;
 
@@ -97,9 +100,11 @@ public final class Tracer {
 
   private void run(double[] start, double limit, int sense, DoublePredicate fine) {
     double[] tangent = start.clone();
-    closure.free();
+    if (!closure.isLarge()) {
+      closure.free();
+    }
     nodes.add(new Node(driver.value(closure), closure.configuration(), tangent, closure.least()));
-    double step = LARGEST_STEP / 8;
+    double step = LARGEST_STEP / 8 / largest(tangent);
     while (nodes.size() < MOST_NODES) {
       Node from = nodes.get(nodes.size() - 1);
       closure.restore(from.configuration);
@@ -134,7 +139,7 @@ public final class Tracer {
         return;
       }
       lookForChange();
-      step = Math.min(LARGEST_STEP, step * 1.4);
+      step = Math.min(LARGEST_STEP / largest(to.tangent), step * 1.4);
     }
     end = End.TOO_LONG;
   }
@@ -143,7 +148,9 @@ public final class Tracer {
   private @org.jspecify.annotations.Nullable Node step(Node from, double step) {
     closure.restore(from.configuration);
     closure.move(from.tangent, step);
-    if (!fit(from.tangent, 0, step * CORRECTED)) {
+    // many velocities are corrected at the drive's value: that keeps the rows sparse
+    double[] row = closure.isLarge() ? driver.row(closure) : from.tangent;
+    if (!fit(row, 0, step * CORRECTED)) {
       return null;
     }
     double[] tangent = tangent(closure, from.tangent);
@@ -154,9 +161,10 @@ public final class Tracer {
   }
 
   /** The free motion that continues another: the nearest of several, where several are free. */
-  private static double[] tangent(Closure closure, double[] before) {
+  private double[] tangent(Closure closure, double[] before) {
     double[] along = new double[before.length];
-    for (double[] free : closure.free()) {
+    double[] driven = closure.isLarge() ? closure.along(driver.row(closure)) : new double[0];
+    for (double[] free : driven.length > 0 ? List.of(driven) : closure.free()) {
       double share = dot(free, before);
       for (int i = 0; i < along.length; i++) {
         along[i] += share * free[i];
@@ -256,7 +264,7 @@ public final class Tracer {
 
   private void lookForChange() {
     int n = nodes.size();
-    if (n < 3) {
+    if (n < 3 || closure.isLarge()) {
       return;
     }
     Node a = nodes.get(n - 3);
@@ -302,6 +310,14 @@ public final class Tracer {
     }
     double[] tangent = tangent(closure, a.tangent);
     return new Node(driver.value(closure), closure.configuration(), tangent, closure.least());
+  }
+
+  private static double largest(double[] vector) {
+    double largest = 0;
+    for (double value : vector) {
+      largest = Math.max(largest, Math.abs(value));
+    }
+    return largest > 0 ? largest : 1;
   }
 
   private static double dot(double[] a, double[] b) {
@@ -356,6 +372,12 @@ public final class Tracer {
    */
   public double[] velocities(Closure closure) {
     double[] row = driver.row(closure);
+    if (closure.isLarge()) {
+      double[] along = closure.along(row);
+      if (along.length > 0) {
+        return along;
+      }
+    }
     for (double[] free : closure.free()) {
       double rate = dot(row, free);
       if (Math.abs(rate) > STILL) {
