@@ -4,7 +4,10 @@ module bellcrank.examples {
   requires transitive bellcrank.statics;
   requires com.fasterxml.jackson.core;
   requires com.fasterxml.jackson.dataformat.yaml;
+  requires VectorGraphics2D;
   requires info.picocli;
+  requires java.desktop;
+  requires org.knowm.xchart;
   requires org.yaml.snakeyaml;
   requires static org.jspecify;
 

@@ -34,7 +34,8 @@ import picocli.CommandLine.Spec;
       "Answers device files: plane devices of levers, pins, struts, ropes and loads.",
       "For each file it tells whether the device is in balance, what every connection",
       "carries, how large the sought efforts are, the mechanical advantage, and what",
-      "can still move.",
+      "can still move. For a file that says what drives it, it follows the device over",
+      "its travel.",
       ""
     },
     optionListHeading = "%nOptions:%n",
@@ -98,6 +99,21 @@ final class Command implements Callable<Integer> {
   @Option(names = "--json", description = "Print the answers as JSON, in SI units.")
   private boolean json;
 
+  @Option(
+      names = "--csv",
+      paramLabel = "FILE",
+      description = {
+        "Write the table over the travel as comma-separated values. Needs one",
+        "device file with a drive, and --case if it has several cases."
+      })
+  private @Nullable String csv;
+
+  @Option(
+      names = "--svg",
+      paramLabel = "FILE",
+      description = "Draw the curves over the travel as a picture in SVG; needs the same.")
+  private @Nullable String svg;
+
   @SuppressWarnings("unused") // its presence is what counts
   @Option(names = "--help", usageHelp = true, description = "Print this page.")
   private boolean help;
@@ -123,6 +139,10 @@ final class Command implements Callable<Integer> {
           .ifPresent(answers::add);
     }
     print(answers, refusals);
+    if (!answers.isEmpty()) {
+      new TravelFiles(Optional.ofNullable(csv), Optional.ofNullable(svg))
+          .write(answers.get(0), Optional.ofNullable(units), refusals);
+    }
     refusals.forEach(refusal -> err.println(refusal.sentence()));
     if (!refusals.isEmpty()) {
       return Main.BAD_INPUT;
@@ -136,6 +156,9 @@ final class Command implements Callable<Integer> {
     }
     if (check && !asks.isEmpty()) {
       throw misuse("--check and --ask do not go together: --check answers no asks");
+    }
+    if ((csv != null || svg != null) && files.size() > 1) {
+      throw misuse("--csv and --svg take one device file");
     }
     if (json && units != null) {
       throw misuse("--json and --units do not go together: --json is in SI units");

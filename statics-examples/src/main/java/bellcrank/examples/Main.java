@@ -26,6 +26,8 @@ public final class Main {
    * @param arguments the command line; {@code --help} explains it
    */
   public static void main(String[] arguments) {
+    // charts are drawn without a screen
+    System.setProperty("java.awt.headless", "true");
     int status = run(arguments, utf8(System.out), utf8(System.err));
     if (status != ANSWERED) {
       System.exit(status);

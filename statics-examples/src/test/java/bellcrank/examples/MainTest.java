@@ -147,7 +147,7 @@ final class MainTest {
     assertThat(run.err()).isEmpty();
     assertThat(run.out())
         .startsWith("Usage: bellcrank ")
-        .contains("--case", "--ask", "--units", "--check", "--json", "--version")
+        .contains("--case", "--ask", "--units", "--check", "--json", "--csv", "--svg", "--version")
         .contains("Exit status:")
         .endsWith(Caution.lines());
     assertThat(run.out().lines()).allMatch(line -> line.length() <= 80);

@@ -9,17 +9,20 @@ import java.util.OptionalDouble;
  * group(lever, jib).couple about hinge}. It knows no device; {@link #check(Device)} tells whether a
  * device has such an answer.
  *
- * <p>The text is {@code NAME[.measure] [from …] [on BODY] [about POINT] [at LENGTH of A–B | along
- * A–B] [each] [in CASE]}; {@code A per B} is the ratio of two asks, and {@code greatest} or {@code
- * least} before an ask is an end of the range of its answers. Endings may come in any order. {@code
- * A to B} is read as {@code A–B}. A name stands in double quotes where it could be taken for
- * something else: if it contains an ending's first word behind other words, a comma or bracket, a
- * point before the word of a measure, or equals a word with a meaning of its own.
+ * <p>{@code point(tip).x on jib} is the abscissa of a point of a body in the pose that is answered;
+ * the body is named where several have the point. Otherwise the text is {@code NAME[.measure] [from
+ * …] [on BODY] [about POINT] [at LENGTH of A–B | along A–B] [each] [in CASE]}; {@code A per B} is
+ * the ratio of two asks, and {@code greatest} or {@code least} before an ask is an end of the range
+ * of its answers. Endings may come in any order. {@code A to B} is read as {@code A–B}. A name
+ * stands in double quotes where it could be taken for something else: if it contains an ending's
+ * first word behind other words, a comma or bracket, a point before the word of a measure, or
+ * equals a word with a meaning of its own.
  *
  * @param subject what is asked about
  * @param measure which quantity of it; in place of {@link Measure#VALUE} it is {@link
  *     Measure#ACTUAL} for an advantage and {@link Measure#DISTANCE} for a place
- * @param on name of the body on which the force acts; empty for the one on which it is reported
+ * @param on name of the body on which the force acts, or to which the point belongs; empty for the
+ *     one on which it is reported, or the only one that has the point
  * @param about name of the point for a moment, couple or arm; empty if none is needed
  * @param stretch a place on a bar, for internal forces, or a line that is to be met
  * @param each whether the answer is for one of several equal parts

@@ -64,6 +64,14 @@ final class AskCheck {
     } else if (subject instanceof Subject.Centre centre) {
       endings.known("member or joint", centre.bodies(), bodies(false));
       whole("a centre", PartMeasures.CENTRE);
+    } else if (subject instanceof Subject.Spot spot) {
+      endings.known("point", List.of(spot.point()), device.points().keySet());
+      if (endings.has("a point", PartMeasures.POINT)) {
+        endings.onOneOf(device.bodiesAt(spot.point()));
+        endings.about(false, false);
+        endings.noStretch();
+        endings.each(1);
+      }
     } else if (subject instanceof Subject.Advantage) {
       if (device.advantage().isEmpty()) {
         endings.problem("advantage", "a device whose effort and resistance are stated");

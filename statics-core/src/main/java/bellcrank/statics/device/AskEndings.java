@@ -15,7 +15,7 @@ final class AskEndings {
 
   /** Measures that are the same for one part as for all of several equal ones. */
   private static final Set<Measure> NOT_SHARED =
-      EnumSet.of(Measure.DIRECTION, Measure.OFFSET, Measure.RATIO_OF_TENSIONS);
+      EnumSet.of(Measure.DIRECTION, Measure.OFFSET, Measure.LENGTH, Measure.RATIO_OF_TENSIONS);
 
   private final Ask ask;
   private final Device device;
@@ -59,6 +59,18 @@ final class AskEndings {
           "no body: the " + ask.measure().word() + " of a " + connection.kind() + " is not of one");
     } else if (!joined.contains(body)) {
       problem(body, "a body that " + connection.name() + " joins: " + String.join(", ", joined));
+    }
+  }
+
+  /** The body of a point: any that has it or the ground, and named where several have it. */
+  void onOneOf(List<String> bodies) {
+    String wanted = "a body that has the point: " + String.join(", ", bodies);
+    if (ask.on().isEmpty()) {
+      if (bodies.size() > 1) {
+        problem(ask.text(), wanted + "; write on BODY after it");
+      }
+    } else if (!bodies.contains(ask.on().get()) && !ask.on().get().equals(Ground.NAME)) {
+      problem(ask.on().get(), bodies.isEmpty() ? "ground: no other body has the point" : wanted);
     }
   }
 

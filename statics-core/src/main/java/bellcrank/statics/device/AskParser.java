@@ -14,7 +14,7 @@ import java.util.regex.Pattern;
 final class AskParser {
 
   private static final Pattern CALL =
-      Pattern.compile("(group|resultant|centre|multiple|distance)\\s*+\\(");
+      Pattern.compile("(group|resultant|centre|point|multiple|distance)\\s*+\\(");
   private static final Pattern LOOKS_LIKE_CALL = Pattern.compile("[^\\s(]++\\(.*+", Pattern.DOTALL);
   private static final Set<String> ENDINGS_AND_FROM =
       Set.of("on", "about", "at", "along", "each", "in", "per", "from");
@@ -105,6 +105,12 @@ final class AskParser {
         }
         return Ask.of(new Subject.Place(names.get(0)), Measure.DISTANCE);
       }
+      if (head.equals("point")) {
+        if (names.size() > 1) {
+          throw pieces.fail(head, "one point: point(" + names.get(0) + ").x");
+        }
+        return measured(new Subject.Spot(names.get(0)));
+      }
       if (head.equals("multiple")) {
         return Ask.of(pieces.checked(head, () -> new Subject.Multiple(names)), Measure.VALUE);
       }
@@ -151,8 +157,8 @@ final class AskParser {
         if (LOOKS_LIKE_CALL.matcher(name).matches()) {
           throw pieces.fail(
               name,
-              "group(…), resultant(…), centre(…), multiple(…) or distance(…), or a name in double"
-                  + " quotes");
+              "group(…), resultant(…), centre(…), point(…), multiple(…) or distance(…), or a name in"
+                  + " double quotes");
         }
         yield pieces.checked(name, () -> new Subject.Part(name));
       }

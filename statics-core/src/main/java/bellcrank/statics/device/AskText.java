@@ -78,6 +78,9 @@ final class AskText {
     if (subject instanceof Subject.Centre centre) {
       return measured(call("centre", centre.bodies()), ask);
     }
+    if (subject instanceof Subject.Spot spot) {
+      return measured(call("point", List.of(spot.point())), ask);
+    }
     return measured(name(((Subject.Part) subject).name()), ask);
   }
 

@@ -260,6 +260,17 @@ public final class Device {
   }
 
   /**
+   * The bodies to which a point belongs: members and joints that name it, or that a connection or
+   * load touches there. What slides along a body has its place on the sliding one only.
+   *
+   * @param point name of a point
+   * @return names in the order of the bodies, without the ground; empty if only the ground has it
+   */
+  public List<String> bodiesAt(String point) {
+    return PointOwners.of(this, point);
+  }
+
+  /**
    * A connection by name.
    *
    * @param connection its name

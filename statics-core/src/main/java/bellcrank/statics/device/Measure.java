@@ -10,9 +10,9 @@ public enum Measure {
    * size of any other force, a couple.
    */
   VALUE("value"),
-  /** Component to the right, in N; of a centre of gravity its abscissa, in m. */
+  /** Component to the right, in N; of a point or centre of gravity its abscissa, in m. */
   X("x"),
-  /** Component up, in N; of a centre of gravity its ordinate, in m. */
+  /** Component up, in N; of a point or centre of gravity its ordinate, in m. */
   Y("y"),
   /** Size of a force in N, 0 or more; of a sought force negative if it acts the other way. */
   SIZE("size"),
@@ -36,6 +36,8 @@ public enum Measure {
   END_TENSION("end tension"),
   /** Axial force in N, compression positive. */
   COMPRESSION("compression"),
+  /** Distance of the ends of a strut, line or screw, or length of a rope off its drums, in m. */
+  LENGTH("length"),
   /** A sought mass in kg. */
   MASS("mass"),
   /** Couple in N·m that turns a screw against its load. */

@@ -29,6 +29,8 @@ final class PartMeasures {
 
   static final Set<Measure> ADVANTAGE = EnumSet.of(Measure.ACTUAL, Measure.IDEAL);
 
+  static final Set<Measure> POINT = EnumSet.of(Measure.X, Measure.Y);
+
   static final Set<Measure> CENTRE = EnumSet.of(Measure.X, Measure.Y, Measure.DISTANCE);
 
   private static final Set<Measure> FORCE =
@@ -58,11 +60,12 @@ final class PartMeasures {
     } else if (connection instanceof Guide) {
       return force(Measure.COUPLE, Measure.NORMAL);
     } else if (connection instanceof Strut || connection instanceof Line) {
-      return force(Measure.TENSION, Measure.COMPRESSION);
+      return force(Measure.TENSION, Measure.COMPRESSION, Measure.LENGTH);
     } else if (connection instanceof Screw) {
-      return force(Measure.TENSION, Measure.COMPRESSION, Measure.RAISING, Measure.LOWERING);
+      return force(
+          Measure.TENSION, Measure.COMPRESSION, Measure.LENGTH, Measure.RAISING, Measure.LOWERING);
     } else if (connection instanceof Reeving) {
-      return force(Measure.TENSION, Measure.END_TENSION);
+      return force(Measure.TENSION, Measure.END_TENSION, Measure.LENGTH);
     } else if (connection instanceof Wrap) {
       return force(Measure.TENSION, Measure.END_TENSION, Measure.RATIO_OF_TENSIONS);
     } else if (connection instanceof Contact) {

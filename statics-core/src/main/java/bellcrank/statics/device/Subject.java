@@ -8,6 +8,7 @@ public sealed interface Subject
         Subject.Group,
         Subject.Resultant,
         Subject.Centre,
+        Subject.Spot,
         Subject.Advantage,
         Subject.Whole,
         Subject.Ratio,
@@ -87,6 +88,24 @@ public sealed interface Subject
      */
     public Centre {
       bodies = names("centre", bodies, 0);
+    }
+  }
+
+  /**
+   * A point of a body, wherever the pose brings it. The ask names the body where several have it.
+   *
+   * @param point name of the point
+   */
+  record Spot(String point) implements Subject {
+
+    /**
+     * Checks the name.
+     *
+     * @param point name of the point
+     * @throws ModelException if it is not acceptable
+     */
+    public Spot {
+      Check.name("ask", point);
     }
   }
 

@@ -61,6 +61,9 @@ final class Answering {
     if (subject instanceof Subject.Resultant resultant) {
       return new LoadAnswers(balance, solved).resultant(resultant, ask);
     }
+    if (subject instanceof Subject.Spot spot) {
+      return new PlaceAnswers(device, balance.pose()).point(spot, ask);
+    }
     if (subject instanceof Subject.Centre centre) {
       return new CentreAnswers(device, balance.pose()).answer(centre, ask);
     }
@@ -109,6 +112,9 @@ final class Answering {
   }
 
   private Answer part(String name, Ask ask) {
+    if (ask.measure() == Measure.LENGTH) {
+      return new PlaceAnswers(device, balance.pose()).length(device.connection(name).orElseThrow());
+    }
     Optional<Load> load = device.load(name);
     if (load.isPresent() && !(load.get() instanceof Sought)) {
       return new LoadAnswers(balance, solved).load(name, ask);

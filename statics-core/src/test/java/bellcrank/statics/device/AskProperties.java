@@ -33,6 +33,7 @@ class AskProperties {
           "group(",
           "resultant",
           "centre(",
+          "point(",
           "outcome",
           "freedoms",
           "redundancy",
@@ -110,6 +111,7 @@ class AskProperties {
         Combinators.combine(lists(1), lists(0)).as(Subject.Group::new),
         lists(0).map(Subject.Resultant::new),
         lists(0).map(Subject.Centre::new),
+        names().map(Subject.Spot::new),
         limits(),
         Arbitraries.of(new Subject.Advantage(), new Subject.Whole()));
   }

@@ -85,6 +85,10 @@ class AskTest {
           Map.entry(
               "resultant.distance along A–B", resultant(Measure.DISTANCE).alongLine("A", "B")),
           Map.entry("resultant(hand).arm about P", resultant(Measure.ARM, "hand").aboutPoint("P")),
+          Map.entry("stay.length", part("stay", Measure.LENGTH)),
+          Map.entry("point(tip).x", Ask.of(new Subject.Spot("tip"), Measure.X)),
+          Map.entry(
+              "point(tip).y on jib", Ask.of(new Subject.Spot("tip"), Measure.Y).onBody("jib")),
           Map.entry("centre.x", centre(Measure.X)),
           Map.entry("centre(lever, jib).y", centre(Measure.Y, "lever", "jib")),
           Map.entry("centre.distance along A–B", centre(Measure.DISTANCE).alongLine("A", "B")),
@@ -286,7 +290,8 @@ class AskTest {
           group(a                   | group         | a comma or a closing bracket after "a"
           group(a(b)).x             | group         | a comma or a closing bracket after "a"
           group("a)                 | "             | a closing double quote
-          resulant(a, b).x          | resulant(a, b)| group(…), resultant(…), centre(…), multiple(…) or distance(…)
+          point(a, b).x          | point         | one point: point(a).x
+          resulant(a, b).x          | resulant(a, b)| group(…), resultant(…), centre(…), point(…), multiple(…) or distance(…)
           ladder at wall.x          | at wall.x     | a place on a bar
           lever.moment at           | at            | a place on a bar
           lever.moment at 3 of A–B  | 3             | a length; 3 has no unit
@@ -507,6 +512,14 @@ class AskTest {
         "resultant.distance along heel–head",
         "resultant.arm about heel",
         "centre(knot).x",
+        "stay.length in gust",
+        "prop.length",
+        "jack.length",
+        "hoist.length",
+        "point(tip).x on jib in gust",
+        "point(tip).y on knot",
+        "point(tip).y on ground",
+        "greatest point(tip).y on knot",
         "centre.distance along heel to head",
         "advantage",
         "advantage.ideal in gust",
@@ -545,7 +558,7 @@ class AskTest {
           heal.x | heal | the name of a connection, load or sought quantity; the nearest is "heel"
           rest.tension | tension | what a roller has: x, y, size, direction, moment or normal
           heel.couple | couple | what a pin has: x, y, size, direction or moment
-          hoist.couple | couple | what a reeving has: x, y, size, direction, moment, tension or end tension
+          hoist.couple | couple | what a reeving has: x, y, size, direction, moment, tension, end tension or length
           hand.mass | mass | what a force has: x, y, size, direction or moment
           crank.x | x | what a couple has: couple or moment
           wind.couple | couple | what a spread load has: x, y, size, direction or moment
@@ -588,6 +601,17 @@ class AskTest {
           resultant.distance along heel–rest | heel–rest | two points at different places
           resultant.distance along heel–topp | topp | the name of a point: head, heel, rest, tip
           centre | value | what a centre has: x, y or distance
+          point(tip).x | point(tip).x | a body that has the point: jib, drum, knot; write on BODY after it
+          point(tip).x on boom | boom | a body that has the point: jib, drum, knot
+          point(rest).x on boom | boom | ground: no other body has the point
+          point(tpi).x on jib | tpi | the name of a point; the nearest is "tip"
+          point(tip).size on jib | size | what a point has: x or y
+          point(tip) on jib | value | what a point has: x or y
+          point(tip).x on jib about heel | about heel | no point: this x is about none
+          heel.length | length | what a pin has: x, y, size, direction or moment
+          brake.length | length | what a wrap has: x, y, size, direction, moment, tension, end tension or ratio
+          stay.length each | each | no each: the length of equal parts is the same
+          stay.length on knot | on knot | no body: the length of a line is not of one
           centre(ground).x | ground | the name of a member or joint: boom, drum, jib, knot
           advantage.x | x | what an advantage has: ideal or actual
           winding.x | x | what a couple on a screw has: couple

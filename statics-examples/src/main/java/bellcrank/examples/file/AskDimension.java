@@ -25,15 +25,16 @@ final class AskDimension {
     if (ask.subject() instanceof Subject.Advantage || ask.subject() instanceof Subject.Multiple) {
       return Optional.of(Dimension.NUMBER);
     }
-    boolean centre = ask.subject() instanceof Subject.Centre;
+    boolean place =
+        ask.subject() instanceof Subject.Centre || ask.subject() instanceof Subject.Spot;
     return switch (ask.measure()) {
       case VALUE -> Optional.of(natural(ask, parts));
-      case X, Y -> Optional.of(centre ? Dimension.LENGTH : Dimension.FORCE);
+      case X, Y -> Optional.of(place ? Dimension.LENGTH : Dimension.FORCE);
       case SIZE, NORMAL, FRICTION, TENSION, END_TENSION, COMPRESSION, SHEAR ->
           Optional.of(Dimension.FORCE);
       case DIRECTION -> Optional.of(Dimension.ANGLE);
       case COUPLE, MOMENT, RAISING, LOWERING -> Optional.of(Dimension.MOMENT);
-      case OFFSET, DISTANCE, ARM -> Optional.of(Dimension.LENGTH);
+      case LENGTH, OFFSET, DISTANCE, ARM -> Optional.of(Dimension.LENGTH);
       case MASS -> Optional.of(Dimension.MASS);
       case RATIO_OF_TENSIONS, IDEAL, ACTUAL, FREEDOMS, REDUNDANCY, FRICTION_FACTOR ->
           Optional.of(Dimension.NUMBER);

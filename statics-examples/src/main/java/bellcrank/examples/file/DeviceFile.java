@@ -4,6 +4,7 @@ import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.ContactBase;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.ModelException;
+import bellcrank.statics.device.Problem;
 import bellcrank.statics.ground.Foundation;
 import bellcrank.statics.limits.Variation;
 import bellcrank.statics.units.Dimension;
@@ -15,6 +16,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -27,6 +29,7 @@ import java.util.Set;
  * @param expectations expected answers in order, one at most for each ask
  * @param limits what is varied until the device gives way, by name, in order
  * @param foundations what is under the contact bases, one at most for each
+ * @param travel how the device is to be driven; empty if the file does not say
  */
 public record DeviceFile(
     Device device,
@@ -35,7 +38,8 @@ public record DeviceFile(
     List<Ask> asks,
     List<Expectation> expectations,
     Map<String, Variation> limits,
-    List<Foundation> foundations) {
+    List<Foundation> foundations,
+    Optional<TravelPlan> travel) {
 
   /**
    * Copies lists and map and checks that the file can be written.
@@ -47,9 +51,10 @@ public record DeviceFile(
    * @param expectations expected answers in order, one at most for each ask
    * @param limits what is varied until the device gives way, by name, in order
    * @param foundations what is under the contact bases, one at most for each
+   * @param travel how the device is to be driven; empty if the file does not say
    * @throws ModelException if a unit is not known by its symbol, an ask has two expectations, a
-   *     limit varies what the device does not have, or a foundation is under no contact base of the
-   *     device or under one that has another already
+   *     limit or the travel names what the device does not have, or a foundation is under no
+   *     contact base of the device or under one that has another already
    */
   public DeviceFile {
     asks = List.copyOf(asks);
@@ -57,6 +62,7 @@ public record DeviceFile(
     limits = Collections.unmodifiableMap(new LinkedHashMap<>(limits));
     foundations = List.copyOf(foundations);
     requireBases(device, foundations);
+    travel.ifPresent(plan -> requireDriven(device, plan));
     limits.forEach((name, variation) -> LimitAsk.check(name, variation, device));
     for (Dimension dimension : Dimension.values()) {
       requireReadable(dimension, units.unit(dimension));
@@ -76,7 +82,30 @@ public record DeviceFile(
   }
 
   /**
-   * A file without limits and ground.
+   * A file without travel.
+   *
+   * @param device the device
+   * @param about texts about it
+   * @param units units of the bare numbers in the file and of the answers
+   * @param asks further asks to be answered, in order
+   * @param expectations expected answers in order, one at most for each ask
+   * @param limits what is varied until the device gives way, by name, in order
+   * @param foundations what is under the contact bases, one at most for each
+   * @throws ModelException as the whole constructor does
+   */
+  public DeviceFile(
+      Device device,
+      About about,
+      UnitSystem units,
+      List<Ask> asks,
+      List<Expectation> expectations,
+      Map<String, Variation> limits,
+      List<Foundation> foundations) {
+    this(device, about, units, asks, expectations, limits, foundations, Optional.empty());
+  }
+
+  /**
+   * A file without limits, ground and travel.
    *
    * @param device the device
    * @param about texts about it
@@ -102,6 +131,13 @@ public record DeviceFile(
    */
   public static DeviceFile of(Device device) {
     return new DeviceFile(device, About.NOTHING, UnitSystem.SI, List.of(), List.of());
+  }
+
+  private static void requireDriven(Device device, TravelPlan plan) {
+    List<Problem> problems = TravelCheck.problems(device, plan);
+    if (!problems.isEmpty()) {
+      throw new ModelException(problems);
+    }
   }
 
   private static void requireBases(Device device, List<Foundation> foundations) {

@@ -65,6 +65,7 @@ public final class DeviceFileWriter {
     loads();
     ground();
     limits();
+    travel();
     answers();
     return out.written();
   }
@@ -198,6 +199,19 @@ public final class DeviceFileWriter {
       out.section("limits");
     }
     file.limits().forEach((name, variation) -> out.entry(name, LimitText.written(variation)));
+  }
+
+  private void travel() {
+    TravelText texts = new TravelText(amounts);
+    file.travel()
+        .ifPresent(
+            plan -> {
+              out.field("drive", texts.drive(plan.drive()));
+              out.field("travel", texts.travel(plan));
+              if (!plan.curves().isEmpty()) {
+                out.field("curves", Flow.list(plan.curves().stream().map(Ask::text).toList()));
+              }
+            });
   }
 
   private void answers() {

@@ -32,6 +32,9 @@ final class FileKeys {
           "advantage",
           "ground",
           "limits",
+          "drive",
+          "travel",
+          "curves",
           "ask",
           "expect");
 
@@ -107,6 +110,13 @@ final class FileKeys {
 
   /** Kinds of limit. */
   static final Map<String, Set<String>> LIMITS = kinds(keys("vary"), keys("move", "from", "to"));
+
+  /** Kinds of drive. */
+  static final Map<String, Set<String>> DRIVES =
+      kinds(keys("turn", "against"), keys("length"), keys("slide", "point", "along"));
+
+  static final Set<String> TRAVEL = keys("from", "to", "steps", "meets");
+  static final Set<String> MEETING = keys("point", "of", "edge", "against");
 
   private FileKeys() {}
 

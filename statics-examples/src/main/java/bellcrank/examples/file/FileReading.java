@@ -43,12 +43,15 @@ final class FileReading {
     each(fields, "ground", groundReader::read);
     LimitsReader limitsReader = new LimitsReader(reading);
     each(fields, "limits", limitsReader::read);
+    TravelReader travelReader = new TravelReader(reading);
+    travelReader.read(fields);
     Optional<Device> device = built(fields, reading);
     Map<String, Variation> limits = device.map(limitsReader::checked).orElse(Map.of());
     AsksReader asksReader = new AsksReader(reading, device, cases(fields));
     List<Ask> asks = fields.find("ask").map(asksReader::asks).orElse(List.of());
     List<Expectation> expectations =
         fields.find("expect").map(asksReader::expectations).orElse(List.of());
+    Optional<TravelPlan> travel = travelReader.checked(device, asksReader);
     return device.isPresent() && about.isPresent() && root.problems().none()
         ? Optional.of(
             new DeviceFile(
@@ -58,7 +61,8 @@ final class FileReading {
                 asks,
                 expectations,
                 limits,
-                groundReader.foundations()))
+                groundReader.foundations(),
+                travel))
         : Optional.empty();
   }
 

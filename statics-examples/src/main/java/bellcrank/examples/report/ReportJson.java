@@ -63,6 +63,7 @@ public final class ReportJson {
 
   private static void answer(JsonPage page, CaseAnswer one, DeviceFile file) {
     new CaseJson(page, one, LimitsAnswer.of(one.solution(), file)).write();
+    TravelJson.write(page, TravelAnswer.of(file, one.balance().loadCase()));
   }
 
   private static void problem(JsonPage page, Refusal refusal) {

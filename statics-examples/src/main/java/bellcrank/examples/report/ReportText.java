@@ -48,6 +48,8 @@ public final class ReportText {
         page.gap();
       }
       write(one, LimitsAnswer.of(one.solution(), answer.file()));
+      TravelAnswer.of(answer.file(), loadCase)
+          .ifPresent(travel -> TravelSection.write(page, travel, Amounts.of(units, one.balance())));
     }
   }
 

@@ -85,6 +85,14 @@ class DeviceFileSchemaTest {
         START + "limits: {growth: {vary: hand, from: A}}\n",
         START + "limits: {climb: {move: hand, from: A}}\n",
         START + "limits: {climb: {move: hand, vary: hand, from: A, to: B}}\n",
+        START + "drive: {turn: m}\n",
+        START + "travel: {from: 0, to: 1}\n",
+        START + "curves: [advantage]\n",
+        START + "drive: {turn: m, length: rope}\ntravel: {from: 0, to: 1}\n",
+        START + "drive: {slide: m, point: A}\ntravel: {from: 0, to: 1}\n",
+        START + "drive: {turn: m}\ntravel: {from: 0}\n",
+        START + "drive: {turn: m}\ntravel: {from: 0, to: 1, steps: 0}\n",
+        START + "drive: {turn: m}\ntravel: {from: 0, to: 1, meets: [{point: A}]}\n",
         START + "expect: {ram: {value: 3, digits: 16}}\n",
         START + "expect: {ram: 3}\n"
       })
@@ -161,6 +169,9 @@ class DeviceFileSchemaTest {
     addKinds(mappings, "stop-", FileKeys.STOPS);
     addKinds(mappings, "load-", FileKeys.LOADS);
     addKinds(mappings, "limit-", FileKeys.LIMITS);
+    addKinds(mappings, "drive-", FileKeys.DRIVES);
+    mappings.put("travel", FileKeys.TRAVEL);
+    mappings.put("meeting", FileKeys.MEETING);
     return mappings;
   }
 

@@ -108,6 +108,10 @@ class DeviceFileWriterTest {
         two: {vary: [wind, even]}
         loads: {vary: all}
         along: {move: mass, from: A, to: far}
+      drive: {turn: beam, against: plate}
+      travel: {from: -0.5 rad, to: 0.25 rad, steps: 5, meets: [{point: D, of: plate, edge: [A, far],
+          against: ground}, {point: C, of: ring, edge: [A, B], against: frame}]}
+      curves: [pin.x on frame, strut.length, point(D).y on plate]
       ask: [pin.x on frame, advantage.ideal, greatest multiple(wind), least distance(mass) along A–far in storm]
       expect:
         push: {value: 1.6 kip, digits: 2, source: "by hand: 1.6", printed: "1.5 kip", reason: misprint}

@@ -46,6 +46,8 @@ import bellcrank.statics.ground.Presumptive;
 import bellcrank.statics.ground.SoilTable;
 import bellcrank.statics.ground.Undrained;
 import bellcrank.statics.limits.Variation;
+import bellcrank.statics.motion.Drive;
+import bellcrank.statics.motion.Meeting;
 import bellcrank.statics.units.Dimension;
 import bellcrank.statics.units.Quantity;
 import bellcrank.statics.units.Unit;
@@ -161,7 +163,34 @@ final class RandomDevice {
     cases();
     Device built = device.build();
     return new DeviceFile(
-        built, about(), units, asks(built), expectations(built), limits(), foundations(built));
+        built,
+        about(),
+        units,
+        asks(built),
+        expectations(built),
+        limits(),
+        foundations(built),
+        travel(built));
+  }
+
+  private Optional<TravelPlan> travel(Device built) {
+    List<String> known = members.stream().filter(name -> built.body(name).isPresent()).toList();
+    if (known.isEmpty() || chance(3)) {
+      return Optional.empty();
+    }
+    String member = pick(known);
+    List<String> own = points.stream().filter(p -> built.bodiesAt(p).contains(member)).toList();
+    Drive drive =
+        own.isEmpty() || chance(2)
+            ? Drive.turn(member)
+            : Drive.slide(member, pick(own), Direction.ofAngle(number()));
+    List<String> edge = two(points);
+    List<Meeting> meetings =
+        own.isEmpty() || chance(2) || built.point(edge.get(0)).equals(built.point(edge.get(1)))
+            ? List.of()
+            : List.of(new Meeting(member, pick(own), Ground.NAME, edge.get(0), edge.get(1)));
+    int steps = 1 + random.nextInt(20);
+    return Optional.of(new TravelPlan(drive, -none(), size(), steps, meetings, List.of()));
   }
 
   private List<Foundation> foundations(Device built) {

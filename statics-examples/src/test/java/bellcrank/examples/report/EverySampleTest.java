@@ -87,6 +87,18 @@ final class EverySampleTest {
                   c: {pin: c, joins: [c, ground]}
                 loads: {push: {force: 1, direction: down, joint: b}}
                 """)));
+    used.addAll(
+        names(
+            YamlFiles.parse(
+                """
+                format: 1
+                device: held post
+                points: {foot: [0, 0], head: [0, 1]}
+                members: {post: [foot, head]}
+                connections: {foot: {clamp: foot, joins: [post, ground]}}
+                drive: {turn: post}
+                travel: {from: 0, to: 10 deg}
+                """)));
     used.addAll(names(ReportJson.of(List.of(), List.of(Refusal.of("a", "b")))));
     Set<String> titles = new TreeSet<>(firstColumn());
     titles.removeAll(used);
