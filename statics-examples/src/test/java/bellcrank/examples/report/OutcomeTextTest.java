@@ -63,7 +63,7 @@ final class OutcomeTextTest {
               Contact "foot" would need more friction than μN: 30.00 N, and there is
                 20.00 N at most.
             """)
-        .contains("with 1.500 times the stated")
+        .containsPattern("with\\s+1\\.500\\s+times\\s+the\\s+stated")
         .doesNotContain("times all loads");
   }
 
