@@ -15,6 +15,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -27,6 +28,8 @@ import java.util.Set;
  * @param expectations expected answers in order, one at most for each ask
  * @param limits what is varied until the device gives way, by name, in order
  * @param foundations what is under the contact bases, one at most for each
+ * @param side the device as seen along its plane, if that is asked
+ * @param tables what was taken from tables, one at most for each connection
  */
 public record DeviceFile(
     Device device,
@@ -35,7 +38,9 @@ public record DeviceFile(
     List<Ask> asks,
     List<Expectation> expectations,
     Map<String, Variation> limits,
-    List<Foundation> foundations) {
+    List<Foundation> foundations,
+    Optional<SideStatement> side,
+    List<TableFriction> tables) {
 
   /**
    * Copies lists and map and checks that the file can be written.
@@ -47,9 +52,12 @@ public record DeviceFile(
    * @param expectations expected answers in order, one at most for each ask
    * @param limits what is varied until the device gives way, by name, in order
    * @param foundations what is under the contact bases, one at most for each
+   * @param side the device as seen along its plane, if that is asked
+   * @param tables what was taken from tables, one at most for each connection
    * @throws ModelException if a unit is not known by its symbol, an ask has two expectations, a
-   *     limit varies what the device does not have, or a foundation is under no contact base of the
-   *     device or under one that has another already
+   *     limit varies what the device does not have, a foundation is under no contact base of the
+   *     device or under one that has another already, the side view names what the device does not
+   *     have, or a connection has other friction than the table
    */
   public DeviceFile {
     asks = List.copyOf(asks);
@@ -57,6 +65,10 @@ public record DeviceFile(
     limits = Collections.unmodifiableMap(new LinkedHashMap<>(limits));
     foundations = List.copyOf(foundations);
     requireBases(device, foundations);
+    side.ifPresent(one -> one.check(device));
+    tables = List.copyOf(tables);
+    requireOnce(tables);
+    tables.forEach(one -> one.check(device));
     limits.forEach((name, variation) -> LimitAsk.check(name, variation, device));
     for (Dimension dimension : Dimension.values()) {
       requireReadable(dimension, units.unit(dimension));
@@ -73,6 +85,30 @@ public record DeviceFile(
             "expect", "value", amount.unit().symbol(), "a unit that its symbol states");
       }
     }
+  }
+
+  /**
+   * A file without side view, and with nothing taken from tables.
+   *
+   * @param device the device
+   * @param about texts about it
+   * @param units units of the bare numbers in the file and of the answers
+   * @param asks further asks to be answered, in order
+   * @param expectations expected answers in order, one at most for each ask
+   * @param limits what is varied until the device gives way, by name, in order
+   * @param foundations what is under the contact bases, one at most for each
+   * @throws ModelException as the whole record does
+   */
+  public DeviceFile(
+      Device device,
+      About about,
+      UnitSystem units,
+      List<Ask> asks,
+      List<Expectation> expectations,
+      Map<String, Variation> limits,
+      List<Foundation> foundations) {
+    this(
+        device, about, units, asks, expectations, limits, foundations, Optional.empty(), List.of());
   }
 
   /**
@@ -102,6 +138,16 @@ public record DeviceFile(
    */
   public static DeviceFile of(Device device) {
     return new DeviceFile(device, About.NOTHING, UnitSystem.SI, List.of(), List.of());
+  }
+
+  private static void requireOnce(List<TableFriction> tables) {
+    Set<String> seen = new HashSet<>();
+    for (TableFriction one : tables) {
+      if (!seen.add(one.part())) {
+        throw new ModelException(
+            one.part(), "friction", "from the friction table again", "one row for it");
+      }
+    }
   }
 
   private static void requireBases(Device device, List<Foundation> foundations) {

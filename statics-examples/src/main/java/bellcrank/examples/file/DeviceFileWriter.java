@@ -65,6 +65,7 @@ public final class DeviceFileWriter {
     loads();
     ground();
     limits();
+    file.side().ifPresent(side -> out.field("side view", new SideText(amounts).written(side)));
     answers();
     return out.written();
   }
@@ -134,7 +135,7 @@ public final class DeviceFileWriter {
     }
     List<Connection> others =
         device.connections().subList(truss.bars().size(), device.connections().size());
-    ConnectionText connections = new ConnectionText(amounts, bodies);
+    ConnectionText connections = new ConnectionText(amounts, bodies, file.tables());
     if (!others.isEmpty()) {
       out.section("connections");
     }

@@ -56,7 +56,8 @@ final class SampleAnswersTest {
         "gate-without-brace",
         "picking-ladder",
         "stacked-crates",
-        "post-jack"
+        "post-jack",
+        "jib-side-pull"
       })
   void textIsAsKept(String sample) throws IOException {
     FileAnswer answer = answer(sample);
