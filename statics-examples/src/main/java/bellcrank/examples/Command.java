@@ -7,6 +7,7 @@ import bellcrank.examples.report.FileAnswer;
 import bellcrank.examples.report.Refusal;
 import bellcrank.examples.report.ReportJson;
 import bellcrank.examples.report.ReportText;
+import bellcrank.examples.report.TablesText;
 import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.ModelException;
 import bellcrank.statics.units.UnitSystem;
@@ -114,6 +115,12 @@ final class Command implements Callable<Integer> {
       description = "Draw the curves over the travel as a picture in SVG; needs the same.")
   private @Nullable String svg;
 
+  @Option(
+      names = "--tables",
+      help = true,
+      description = "Print the tables of friction, soil, anchors and ladders.")
+  private boolean tables;
+
   @SuppressWarnings("unused") // its presence is what counts
   @Option(names = "--help", usageHelp = true, description = "Print this page.")
   private boolean help;
@@ -129,6 +136,10 @@ final class Command implements Callable<Integer> {
 
   @Override
   public Integer call() {
+    if (tables) {
+      out.print(TablesText.of(units == null ? UnitSystem.SI : units));
+      return Main.ANSWERED;
+    }
     refuseUnfit();
     List<Ask> further = parseAsks();
     List<FileAnswer> answers = new ArrayList<>();

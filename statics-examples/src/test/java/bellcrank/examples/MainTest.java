@@ -71,6 +71,17 @@ final class MainTest {
   }
 
   @Test
+  void tablesNeedNoFile() {
+    CommandRun run = CommandRun.of("--tables");
+    assertThat(run.status()).isZero();
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out())
+        .startsWith("Friction\n========\n")
+        .contains("\nSoil\n====\n", "\nAnchors\n=======\n", "\nLadders\n=======\n");
+    assertThat(CommandRun.of("--tables", "--units", "us").out()).contains("line 1:3: 2600 psf\n");
+  }
+
+  @Test
   void theCautionIsSaidOnceAfterAllFiles() {
     String out = CommandRun.of(lever, wrong).out();
     assertThat(out).endsWith("\n\n" + Caution.lines());

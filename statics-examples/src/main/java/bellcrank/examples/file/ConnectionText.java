@@ -29,8 +29,10 @@ final class ConnectionText {
   private final AmountText amounts;
   private final DirectionText directions;
   private final BodyNames bodies;
+  private final List<TableFriction> tables;
 
-  ConnectionText(AmountText amounts, BodyNames bodies) {
+  ConnectionText(AmountText amounts, BodyNames bodies, List<TableFriction> tables) {
+    this.tables = tables;
     this.amounts = amounts;
     this.directions = new DirectionText(amounts);
     this.bodies = bodies;
@@ -45,7 +47,9 @@ final class ConnectionText {
     if (connection instanceof Pin pin) {
       Flow flow = place(pin).texts("joins", pin.bodies());
       length(flow, "radius", pin.radius());
-      return number(flow, "friction", pin.friction());
+      return pin.friction() == 0 && taken(pin).isEmpty()
+          ? flow
+          : friction(flow, pin, pin.friction());
     }
     if (connection instanceof Clamp) {
       return place(connection).texts("joins", connection.bodies());
@@ -71,28 +75,28 @@ final class ConnectionText {
     }
     if (connection instanceof Wrap wrap) {
       Flow flow =
-          stops(wrap, List.of(wrap.first(), wrap.post(), wrap.last()))
-              .put("friction", AmountText.number(wrap.friction()));
+          friction(
+              stops(wrap, List.of(wrap.first(), wrap.post(), wrap.last())), wrap, wrap.friction());
       return wrap.extraTurns() == 0
           ? flow
           : flow.put("extra turns", Integer.toString(wrap.extraTurns()));
     }
     if (connection instanceof Screw screw) {
-      return ends(screw, screw.first(), screw.second())
-          .put("lead", amounts.bare(screw.lead(), Dimension.LENGTH))
-          .put("mean radius", amounts.bare(screw.meanRadius(), Dimension.LENGTH))
-          .put("friction", AmountText.number(screw.friction()));
+      Flow flow =
+          ends(screw, screw.first(), screw.second())
+              .put("lead", amounts.bare(screw.lead(), Dimension.LENGTH))
+              .put("mean radius", amounts.bare(screw.meanRadius(), Dimension.LENGTH));
+      return friction(flow, screw, screw.friction());
     }
     if (connection instanceof Contact contact) {
-      return friction(
-          directed(contact, "push", contact.push()), contact.friction(), contact.kineticFriction());
+      Flow flow = friction(directed(contact, "push", contact.push()), contact, contact.friction());
+      return kinetic(flow, contact.friction(), contact.kineticFriction());
     }
     ContactBase base = (ContactBase) connection;
-    return friction(
+    Flow flow =
         directed(base, "push", base.push())
-            .put("width", amounts.bare(base.width(), Dimension.LENGTH)),
-        base.friction(),
-        base.kineticFriction());
+            .put("width", amounts.bare(base.width(), Dimension.LENGTH));
+    return kinetic(friction(flow, base, base.friction()), base.friction(), base.kineticFriction());
   }
 
   private static Flow place(Connection connection) {
@@ -107,8 +111,22 @@ final class ConnectionText {
     return sides == Sides.TWO ? flow : flow.text("sides", "one");
   }
 
-  private static Flow friction(Flow flow, double friction, double kinetic) {
-    flow.put("friction", AmountText.number(friction));
+  /** Friction as a number, or by the row of the table it was taken from. */
+  private Flow friction(Flow flow, Connection connection, double friction) {
+    Optional<TableFriction> taken = taken(connection);
+    if (taken.isEmpty()) {
+      return flow.put("friction", AmountText.number(friction));
+    }
+    Flow table = new Flow().text("table", taken.get().row());
+    return flow.put(
+        "friction", table.text("take", taken.get().take().map(TableFriction.Take::word)).written());
+  }
+
+  private Optional<TableFriction> taken(Connection connection) {
+    return tables.stream().filter(one -> one.part().equals(connection.name())).findFirst();
+  }
+
+  private static Flow kinetic(Flow flow, double friction, double kinetic) {
     return kinetic == friction ? flow : flow.put("kinetic friction", AmountText.number(kinetic));
   }
 
@@ -116,10 +134,6 @@ final class ConnectionText {
     if (length != 0) {
       flow.put(key, amounts.bare(length, Dimension.LENGTH));
     }
-  }
-
-  private static Flow number(Flow flow, String key, double number) {
-    return number == 0 ? flow : flow.put(key, AmountText.number(number));
   }
 
   private Flow ends(Connection connection, End first, End second) {

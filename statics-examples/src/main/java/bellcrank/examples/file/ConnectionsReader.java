@@ -82,11 +82,11 @@ final class ConnectionsReader {
     };
   }
 
-  private static Optional<Pin> pin(Draft draft) {
+  private Optional<Pin> pin(Draft draft) {
     String at = draft.place("pin");
     List<String> joins = draft.joins(true);
     double radius = draft.amount("radius", Dimension.LENGTH, 0);
-    double friction = draft.amount("friction", Dimension.NUMBER, 0);
+    double friction = new FrictionReader(reading).read(draft, 0);
     return draft.made(() -> new Pin(draft.part(), at, joins, radius, friction));
   }
 
@@ -141,7 +141,7 @@ final class ConnectionsReader {
 
   private Optional<Wrap> wrap(Draft draft) {
     List<Stop> stops = new StopsReader(reading).stops(draft, "wrap");
-    double friction = draft.amount("friction", Dimension.NUMBER);
+    double friction = new FrictionReader(reading).read(draft);
     int extraTurns = draft.wholeNumber("extra turns", 0, 0);
     if (stops.size() != 3) {
       draft
@@ -160,27 +160,27 @@ final class ConnectionsReader {
     List<End> ends = ends(draft, "screw");
     double lead = draft.amount("lead", Dimension.LENGTH);
     double radius = draft.amount("mean radius", Dimension.LENGTH);
-    double friction = draft.amount("friction", Dimension.NUMBER);
+    double friction = new FrictionReader(reading).read(draft);
     return draft.made(
         () -> new Screw(draft.part(), ends.get(0), ends.get(1), lead, radius, friction));
   }
 
-  private static Optional<Contact> contact(Draft draft) {
+  private Optional<Contact> contact(Draft draft) {
     String at = draft.place("contact");
     List<String> joins = draft.joins(false);
     Direction push = draft.direction("push", draft.placed(at));
-    double friction = draft.amount("friction", Dimension.NUMBER);
+    double friction = new FrictionReader(reading).read(draft);
     double kinetic = draft.amount("kinetic friction", Dimension.NUMBER, friction);
     return draft.made(
         () -> new Contact(draft.part(), at, joins.get(0), joins.get(1), push, friction, kinetic));
   }
 
-  private static Optional<ContactBase> contactBase(Draft draft) {
+  private Optional<ContactBase> contactBase(Draft draft) {
     String at = draft.place("contact base");
     List<String> joins = draft.joins(false);
     Direction push = draft.direction("push", draft.placed(at));
     double width = draft.amount("width", Dimension.LENGTH);
-    double friction = draft.amount("friction", Dimension.NUMBER);
+    double friction = new FrictionReader(reading).read(draft);
     double kinetic = draft.amount("kinetic friction", Dimension.NUMBER, friction);
     return draft.made(
         () ->

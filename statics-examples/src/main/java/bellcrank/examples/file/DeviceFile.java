@@ -29,6 +29,8 @@ import java.util.Set;
  * @param expectations expected answers in order, one at most for each ask
  * @param limits what is varied until the device gives way, by name, in order
  * @param foundations what is under the contact bases, one at most for each
+ * @param side the device as seen along its plane, if that is asked
+ * @param tables what was taken from tables, one at most for each connection
  * @param travel how the device is to be driven; empty if the file does not say
  */
 public record DeviceFile(
@@ -39,6 +41,8 @@ public record DeviceFile(
     List<Expectation> expectations,
     Map<String, Variation> limits,
     List<Foundation> foundations,
+    Optional<SideStatement> side,
+    List<TableFriction> tables,
     Optional<TravelPlan> travel) {
 
   /**
@@ -51,10 +55,13 @@ public record DeviceFile(
    * @param expectations expected answers in order, one at most for each ask
    * @param limits what is varied until the device gives way, by name, in order
    * @param foundations what is under the contact bases, one at most for each
+   * @param side the device as seen along its plane, if that is asked
+   * @param tables what was taken from tables, one at most for each connection
    * @param travel how the device is to be driven; empty if the file does not say
    * @throws ModelException if a unit is not known by its symbol, an ask has two expectations, a
-   *     limit or the travel names what the device does not have, or a foundation is under no
-   *     contact base of the device or under one that has another already
+   *     limit or the travel names what the device does not have, a foundation is under no contact
+   *     base of the device or under one that has another already, the side view names what the
+   *     device does not have, or a connection has other friction than the table
    */
   public DeviceFile {
     asks = List.copyOf(asks);
@@ -63,6 +70,10 @@ public record DeviceFile(
     foundations = List.copyOf(foundations);
     requireBases(device, foundations);
     travel.ifPresent(plan -> requireDriven(device, plan));
+    side.ifPresent(one -> one.check(device));
+    tables = List.copyOf(tables);
+    requireOnce(tables);
+    tables.forEach(one -> one.check(device));
     limits.forEach((name, variation) -> LimitAsk.check(name, variation, device));
     for (Dimension dimension : Dimension.values()) {
       requireReadable(dimension, units.unit(dimension));
@@ -82,7 +93,7 @@ public record DeviceFile(
   }
 
   /**
-   * A file without travel.
+   * A file without side view and travel, and with nothing taken from tables.
    *
    * @param device the device
    * @param about texts about it
@@ -91,7 +102,7 @@ public record DeviceFile(
    * @param expectations expected answers in order, one at most for each ask
    * @param limits what is varied until the device gives way, by name, in order
    * @param foundations what is under the contact bases, one at most for each
-   * @throws ModelException as the whole constructor does
+   * @throws ModelException as the whole record does
    */
   public DeviceFile(
       Device device,
@@ -101,7 +112,17 @@ public record DeviceFile(
       List<Expectation> expectations,
       Map<String, Variation> limits,
       List<Foundation> foundations) {
-    this(device, about, units, asks, expectations, limits, foundations, Optional.empty());
+    this(
+        device,
+        about,
+        units,
+        asks,
+        expectations,
+        limits,
+        foundations,
+        Optional.empty(),
+        List.of(),
+        Optional.empty());
   }
 
   /**
@@ -137,6 +158,16 @@ public record DeviceFile(
     List<Problem> problems = TravelCheck.problems(device, plan);
     if (!problems.isEmpty()) {
       throw new ModelException(problems);
+    }
+  }
+
+  private static void requireOnce(List<TableFriction> tables) {
+    Set<String> seen = new HashSet<>();
+    for (TableFriction one : tables) {
+      if (!seen.add(one.part())) {
+        throw new ModelException(
+            one.part(), "friction", "from the friction table again", "one row for it");
+      }
     }
   }
 

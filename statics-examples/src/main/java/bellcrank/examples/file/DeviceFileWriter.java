@@ -66,6 +66,7 @@ public final class DeviceFileWriter {
     ground();
     limits();
     travel();
+    file.side().ifPresent(side -> out.field("side view", new SideText(amounts).written(side)));
     answers();
     return out.written();
   }
@@ -135,7 +136,7 @@ public final class DeviceFileWriter {
     }
     List<Connection> others =
         device.connections().subList(truss.bars().size(), device.connections().size());
-    ConnectionText connections = new ConnectionText(amounts, bodies);
+    ConnectionText connections = new ConnectionText(amounts, bodies, file.tables());
     if (!others.isEmpty()) {
       out.section("connections");
     }

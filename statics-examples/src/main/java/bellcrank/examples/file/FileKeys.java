@@ -35,6 +35,7 @@ final class FileKeys {
           "drive",
           "travel",
           "curves",
+          "side view",
           "ask",
           "expect");
 
@@ -73,6 +74,25 @@ final class FileKeys {
   static final Set<String> DRAINED = keys("friction angle", "cohesion", "weight", "overburden");
   static final Set<String> UNDRAINED = keys("strength", "overburden");
   static final Set<String> CLEAT = keys("depth", "friction angle", "cohesion", "weight");
+
+  /** A row of the friction table, in place of a number. */
+  static final Set<String> FRICTION = keys("table", "take");
+
+  static final Set<String> SIDE_VIEW =
+      keys(
+          "base",
+          "breadth",
+          "friction",
+          "base offset",
+          "lean",
+          "slope",
+          "offsets",
+          "loads",
+          "stays",
+          "leave out");
+
+  static final Set<String> SIDE_LOAD = keys("height", "offset", "down", "side");
+  static final Set<String> SIDE_STAY = keys("height", "offset", "anchor offset", "anchor height");
 
   /** Kinds of connection; the first key of each names the kind. */
   static final Map<String, Set<String>> CONNECTIONS =

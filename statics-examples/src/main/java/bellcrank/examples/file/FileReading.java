@@ -9,6 +9,7 @@ import bellcrank.statics.device.Problem;
 import bellcrank.statics.geometry.Vector;
 import bellcrank.statics.limits.Variation;
 import bellcrank.statics.units.UnitSystem;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -45,7 +46,10 @@ final class FileReading {
     each(fields, "limits", limitsReader::read);
     TravelReader travelReader = new TravelReader(reading);
     travelReader.read(fields);
+    SideViewReader sideReader = new SideViewReader(reading);
+    Optional<SideStatement> side = fields.find("side view").flatMap(sideReader::read);
     Optional<Device> device = built(fields, reading);
+    side.ifPresent(one -> device.ifPresent(known -> sideReader.check(one, known)));
     Map<String, Variation> limits = device.map(limitsReader::checked).orElse(Map.of());
     AsksReader asksReader = new AsksReader(reading, device, cases(fields));
     List<Ask> asks = fields.find("ask").map(asksReader::asks).orElse(List.of());
@@ -62,6 +66,8 @@ final class FileReading {
                 expectations,
                 limits,
                 groundReader.foundations(),
+                side,
+                reading.tables(),
                 travel))
         : Optional.empty();
   }
@@ -122,7 +128,14 @@ final class FileReading {
     device.gravity(gravity);
     Values values = new Values(units, StrictMath.hypot(gravity.x(), gravity.y()));
     return new Reading(
-        device, root.problems(), values, points, new BodyNames(), new PartNames(), index);
+        device,
+        root.problems(),
+        values,
+        points,
+        new BodyNames(),
+        new PartNames(),
+        index,
+        new ArrayList<>());
   }
 
   private static Optional<DeviceBuilder> named(Spot spot) {

@@ -1,6 +1,7 @@
 package bellcrank.examples.file;
 
 import bellcrank.statics.device.DeviceBuilder;
+import java.util.List;
 
 /**
  * What the readers of the sections of one file share.
@@ -12,6 +13,7 @@ import bellcrank.statics.device.DeviceBuilder;
  * @param bodies known bodies
  * @param parts known connections and loads
  * @param index where the parts stand
+ * @param tables collects what was taken from tables
  */
 record Reading(
     DeviceBuilder device,
@@ -20,7 +22,8 @@ record Reading(
     PointNames points,
     BodyNames bodies,
     PartNames parts,
-    PartIndex index) {
+    PartIndex index,
+    List<TableFriction> tables) {
 
   Directions directions() {
     return new Directions(values, points);

@@ -21,12 +21,15 @@ final class CaseJson {
   private final JsonPage page;
   private final CaseAnswer answer;
   private final Optional<LimitsAnswer> limits;
+  private final Optional<SideAnswer> side;
   private final Balance balance;
 
-  CaseJson(JsonPage page, CaseAnswer answer, Optional<LimitsAnswer> limits) {
+  CaseJson(
+      JsonPage page, CaseAnswer answer, Optional<LimitsAnswer> limits, Optional<SideAnswer> side) {
     this.page = page;
     this.answer = answer;
     this.limits = limits;
+    this.side = side;
     balance = answer.balance();
   }
 
@@ -34,6 +37,7 @@ final class CaseJson {
     loadCase();
     outcome();
     limits();
+    side();
     new ForcesJson(page, balance).write();
     advantage();
     page.list("freedoms", balance.freedoms(), this::freedom);
@@ -93,6 +97,14 @@ final class CaseJson {
       page.object("limits", () -> new LimitsJson(page, limits.get(), words, this::fields).write());
     } else {
       page.nothing("limits");
+    }
+  }
+
+  private void side() {
+    if (side.isPresent()) {
+      page.object("side", () -> new SideJson(page, side.get(), this::fields).write());
+    } else {
+      page.nothing("side");
     }
   }
 

@@ -2,16 +2,12 @@ package bellcrank.examples.report;
 
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.equilibrium.Freedom;
-import bellcrank.statics.limits.Event;
 import bellcrank.statics.limits.FrictionFactor;
-import bellcrank.statics.limits.GivingWay;
-import bellcrank.statics.limits.Limit;
 import bellcrank.statics.limits.PartState;
 import bellcrank.statics.limits.Range;
 import bellcrank.statics.limits.Variation;
 import bellcrank.statics.limits.Verdict;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -21,7 +17,7 @@ final class LimitsJson {
   private final JsonPage page;
   private final LimitsAnswer answer;
   private final String words;
-  private final JsonPage.Element<Freedom> motion;
+  private final GivingWayJson ways;
 
   /**
    * A writer.
@@ -33,7 +29,7 @@ final class LimitsJson {
     this.page = page;
     this.answer = answer;
     this.words = words;
-    this.motion = motion;
+    ways = new GivingWayJson(page, motion);
   }
 
   void write() {
@@ -49,19 +45,7 @@ final class LimitsJson {
 
   private void verdict() {
     Verdict verdict = answer.verdict();
-    page.text("kind", verdict.words());
-    page.text("words", words);
-    if (verdict instanceof Verdict.DoesNotHold failing) {
-      page.text("after", word(failing.after()));
-      how("how", Optional.of(failing.how()));
-    } else {
-      page.nothing("after");
-      how(
-          "how",
-          verdict instanceof Verdict.Impending impending
-              ? Optional.of(impending.how())
-              : Optional.empty());
-    }
+    ways.verdict(verdict, words);
     page.texts(
         "parts", verdict instanceof Verdict.HoldsOnceSeated seated ? seated.parts() : List.of());
     page.text(
@@ -69,36 +53,12 @@ final class LimitsJson {
         verdict instanceof Verdict.NotDecided open ? Optional.of(open.why()) : Optional.empty());
   }
 
-  private void how(String name, Optional<GivingWay> how) {
-    if (how.isPresent()) {
-      page.object(name, () -> how(how.get()));
-    } else {
-      page.nothing(name);
-    }
-  }
-
-  private void how(GivingWay how) {
-    page.list("events", how.events(), one -> page.object(() -> event(one)));
-    page.whole("ways", how.ways());
-    if (how.motion().isPresent()) {
-      page.object("motion", () -> motion.write(how.motion().get()));
-    } else {
-      page.nothing("motion");
-    }
-  }
-
-  private void event(Event event) {
-    page.text("part", event.part());
-    page.text("kind", word(event.kind()));
-    page.text("words", event.words());
-  }
-
   private void friction() {
     FrictionFactor friction = answer.friction();
     page.text("kind", kind(friction));
     if (friction instanceof FrictionFactor.Least found) {
       page.number("factor", found.factor());
-      how("how", Optional.of(found.how()));
+      ways.how("how", Optional.of(found.how()));
     } else {
       page.nothing("factor");
       page.nothing("how");
@@ -136,37 +96,7 @@ final class LimitsJson {
       page.nothing("from");
       page.nothing("to");
     }
-    Limit limit = one.limit();
-    if (limit instanceof Limit.Between between) {
-      page.text("kind", "between");
-      page.object("least", () -> end(between.least()));
-      page.object("greatest", () -> end(between.greatest()));
-    } else {
-      page.text("kind", limit instanceof Limit.Never ? "never" : "not decided");
-      page.nothing("least");
-      page.nothing("greatest");
-    }
-    page.text(
-        "why", limit instanceof Limit.NotDecided open ? Optional.of(open.why()) : Optional.empty());
-  }
-
-  private void end(Limit.End end) {
-    if (end instanceof Limit.End.At at) {
-      page.text("kind", "gives way");
-      page.number("value", at.value());
-      page.number("gap", at.gap());
-      how("how", Optional.of(at.how()));
-      return;
-    }
-    if (end instanceof Limit.End.EndOfLine line) {
-      page.text("kind", "end of line");
-      page.number("value", line.value());
-    } else {
-      page.text("kind", end instanceof Limit.End.SelfLocking ? "self-locking" : "unlimited");
-      page.nothing("value");
-    }
-    page.nothing("gap");
-    page.nothing("how");
+    ways.limit(one.limit());
   }
 
   private void state(PartState state) {
@@ -178,8 +108,8 @@ final class LimitsJson {
   private void effort(EffortRange effort) {
     page.text("name", effort.sought().name());
     range(effort.range());
-    how("below", effort.below());
-    how("above", effort.above());
+    ways.how("below", effort.below());
+    ways.how("above", effort.above());
   }
 
   private void open(OpenForce force) {
@@ -205,9 +135,5 @@ final class LimitsJson {
     } else {
       page.unanswered(name, Answer.Reason.NOT_DEFINED, "it has no bound");
     }
-  }
-
-  private static String word(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 }

@@ -1,6 +1,7 @@
 package bellcrank.examples.report;
 
 import bellcrank.examples.file.DeviceFile;
+import bellcrank.examples.file.TableFriction;
 import bellcrank.statics.units.Dimension;
 import java.util.List;
 import java.util.Locale;
@@ -54,6 +55,7 @@ public final class ReportJson {
         () -> {
           page.text("file", answer.name());
           page.text("device", answer.file().device().name());
+          page.list("assumptions", answer.file().tables(), one -> assumption(page, one));
           page.list(
               "answers",
               answer.cases(),
@@ -61,8 +63,22 @@ public final class ReportJson {
         });
   }
 
+  private static void assumption(JsonPage page, TableFriction taken) {
+    page.object(
+        () -> {
+          page.text("part", taken.part());
+          page.number("value", taken.value());
+          page.text("row", taken.row());
+          page.text("take", taken.take().map(TableFriction.Take::word));
+          page.text("source", taken.tableRow().source());
+          page.text("words", TakenWords.of(taken));
+        });
+  }
+
   private static void answer(JsonPage page, CaseAnswer one, DeviceFile file) {
-    new CaseJson(page, one, LimitsAnswer.of(one.solution(), file)).write();
+    new CaseJson(
+            page, one, LimitsAnswer.of(one.solution(), file), SideAnswer.of(one.solution(), file))
+        .write();
     TravelJson.write(page, TravelAnswer.of(file, one.balance().loadCase()));
   }
 

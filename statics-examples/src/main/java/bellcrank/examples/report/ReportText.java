@@ -40,6 +40,10 @@ public final class ReportText {
     Device device = answer.file().device();
     page.title(device.name(), '=');
     page.paragraph(counts(device));
+    if (!answer.file().tables().isEmpty()) {
+      page.heading("Assumptions");
+      answer.file().tables().forEach(one -> page.item(TakenWords.of(one)));
+    }
     for (CaseAnswer one : answer.cases()) {
       LoadCase loadCase = one.balance().loadCase();
       if (!loadCase.equals(LoadCase.ALL_LOADS)) {
@@ -47,7 +51,10 @@ public final class ReportText {
       } else {
         page.gap();
       }
-      write(one, LimitsAnswer.of(one.solution(), answer.file()));
+      write(
+          one,
+          LimitsAnswer.of(one.solution(), answer.file()),
+          SideAnswer.of(one.solution(), answer.file()));
       TravelAnswer.of(answer.file(), loadCase)
           .ifPresent(travel -> TravelSection.write(page, travel, Amounts.of(units, one.balance())));
     }
@@ -65,7 +72,7 @@ public final class ReportText {
     return String.join(", ", counts);
   }
 
-  private void write(CaseAnswer answer, Optional<LimitsAnswer> limits) {
+  private void write(CaseAnswer answer, Optional<LimitsAnswer> limits, Optional<SideAnswer> side) {
     Balance balance = answer.balance();
     Amounts amounts = Amounts.of(units, balance);
     if (limits.isPresent()) {
@@ -89,6 +96,7 @@ public final class ReportText {
       SoughtSection.write(page, answer.solution(), limits, amounts, units);
     }
     limits.ifPresent(one -> GroundSection.write(page, one.grounds(), amounts, units));
+    side.ifPresent(one -> SideSection.write(page, one, units));
     AdvantageSection.write(page, balance, amounts);
     MotionSection.write(page, balance, limits, amounts);
     NearCriticalSection.write(page, balance, amounts);

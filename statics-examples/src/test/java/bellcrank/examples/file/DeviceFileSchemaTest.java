@@ -93,6 +93,15 @@ class DeviceFileSchemaTest {
         START + "drive: {turn: m}\ntravel: {from: 0}\n",
         START + "drive: {turn: m}\ntravel: {from: 0, to: 1, steps: 0}\n",
         START + "drive: {turn: m}\ntravel: {from: 0, to: 1, meets: [{point: A}]}\n",
+        START + "side view: foot\n",
+        START + "side view: {base: foot}\n",
+        START + "side view: {base: foot, breadth: 1, width: 1}\n",
+        START + "side view: {base: foot, breadth: 1, loads: {a: {height: 1}}}\n",
+        START + "side view: {base: foot, breadth: 1, loads: {a: {side: 1}}}\n",
+        START + "side view: {base: foot, breadth: 1, stays: {a: {height: 1}}}\n",
+        START + "side view: {base: foot, breadth: 1, leave out: a}\n",
+        START + "connections: {p: {pin: A, joins: [a, b], friction: {take: lowest}}}\n",
+        START + "connections: {p: {pin: A, joins: [a, b], friction: {table: a, take: mean}}}\n",
         START + "expect: {ram: {value: 3, digits: 16}}\n",
         START + "expect: {ram: 3}\n"
       })
@@ -165,6 +174,10 @@ class DeviceFileSchemaTest {
     mappings.put("drained", FileKeys.DRAINED);
     mappings.put("undrained", FileKeys.UNDRAINED);
     mappings.put("cleat", FileKeys.CLEAT);
+    mappings.put("friction-table", FileKeys.FRICTION);
+    mappings.put("side-view", FileKeys.SIDE_VIEW);
+    mappings.put("side-load", FileKeys.SIDE_LOAD);
+    mappings.put("side-stay", FileKeys.SIDE_STAY);
     addKinds(mappings, "connection-", FileKeys.CONNECTIONS);
     addKinds(mappings, "stop-", FileKeys.STOPS);
     addKinds(mappings, "load-", FileKeys.LOADS);

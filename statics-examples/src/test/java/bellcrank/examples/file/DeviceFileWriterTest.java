@@ -69,7 +69,8 @@ class DeviceFileWriterTest {
         screw: {screw: [A, D], joins: [beam, plate], lead: 0.02, mean radius: 0.05, friction: 0.1}
         contact: {contact: D, joins: [plate, ground], push: left, friction: 0.4, kinetic friction: 0.3}
         base: {contact base: D, joins: [plate, ground], push: up, width: 0.5, friction: 0.4}
-        base 2: {contact base: B, joins: [plate, ground], push: up, width: 0.5, friction: 0.4}
+        base 2: {contact base: B, joins: [plate, ground], push: up, width: 0.5,
+            friction: {table: "timber on timber, dry (handbook)", take: lowest}}
         base 3: {contact base: A, joins: [plate, ground], push: up, width: 0.5, friction: 0.4}
         base 4: {contact base: A, joins: [beam, ground], push: up, width: 0.5, friction: 0.4}
         base 5: {contact base: C, joins: [beam, ground], push: up, width: 0.5, friction: 0.4}
@@ -112,6 +113,10 @@ class DeviceFileWriterTest {
       travel: {from: -0.5 rad, to: 0.25 rad, steps: 5, meets: [{point: D, of: plate, edge: [A, far],
           against: ground}, {point: C, of: ring, edge: [A, B], against: frame}]}
       curves: [pin.x on frame, strut.length, point(D).y on plate]
+      side view: {base: base 2, breadth: 2.5, friction: 0.25, base offset: 0.125, lean: 0.5 rad, slope: -0.25 rad,
+          offsets: {straight: 0.5, base 3: -1}, loads: {draw: {height: 2, side: 1.5}, stone: {height: 1,
+          offset: 0.5, down: 3}}, stays: {left: {height: 2, anchor offset: -1.5, anchor height: 0.25}},
+          leave out: [wind, base 4]}
       ask: [pin.x on frame, advantage.ideal, greatest multiple(wind), least distance(mass) along A–far in storm]
       expect:
         push: {value: 1.6 kip, digits: 2, source: "by hand: 1.6", printed: "1.5 kip", reason: misprint}

@@ -42,9 +42,12 @@ import bellcrank.statics.ground.Bearing;
 import bellcrank.statics.ground.Cleat;
 import bellcrank.statics.ground.Drained;
 import bellcrank.statics.ground.Foundation;
+import bellcrank.statics.ground.FrictionTable;
 import bellcrank.statics.ground.Presumptive;
 import bellcrank.statics.ground.SoilTable;
 import bellcrank.statics.ground.Undrained;
+import bellcrank.statics.limits.SideLoad;
+import bellcrank.statics.limits.SideStay;
 import bellcrank.statics.limits.Variation;
 import bellcrank.statics.motion.Drive;
 import bellcrank.statics.motion.Meeting;
@@ -58,6 +61,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
 
@@ -134,6 +138,7 @@ final class RandomDevice {
   private final List<String> screws = new ArrayList<>();
   private final List<String> movable = new ArrayList<>();
   private final List<String> given = new ArrayList<>();
+  private final List<TableFriction> tables = new ArrayList<>();
   private DeviceBuilder device = Device.named("unnamed");
 
   private RandomDevice(long seed) {
@@ -170,6 +175,8 @@ final class RandomDevice {
         expectations(built),
         limits(),
         foundations(built),
+        side(built),
+        tables,
         travel(built));
   }
 
@@ -191,6 +198,48 @@ final class RandomDevice {
             : List.of(new Meeting(member, pick(own), Ground.NAME, edge.get(0), edge.get(1)));
     int steps = 1 + random.nextInt(20);
     return Optional.of(new TravelPlan(drive, -none(), size(), steps, meetings, List.of()));
+  }
+
+  private Optional<SideStatement> side(Device built) {
+    List<String> bases =
+        built.connections().stream()
+            .filter(one -> one instanceof ContactBase && one.bodies().contains(Ground.NAME))
+            .map(Connection::name)
+            .toList();
+    if (bases.isEmpty() || chance(4)) {
+      return Optional.empty();
+    }
+    String base = pick(bases);
+    List<String> forces = SideForces.of(built, base);
+    Set<String> names = new HashSet<>(forces);
+    names.add(base);
+    Map<String, Double> offsets = new LinkedHashMap<>();
+    List<String> leaveOut = new ArrayList<>();
+    for (String force : forces) {
+      if (chance(3)) {
+        offsets.put(force, number());
+      } else if (chance(4)) {
+        leaveOut.add(force);
+      }
+    }
+    List<SideLoad> loads = new ArrayList<>();
+    List<SideStay> stays = new ArrayList<>();
+    while (chance(2)) {
+      loads.add(new SideLoad(fresh(names), number(), none(), none(), none()));
+      stays.add(new SideStay(fresh(names), number(), none(), number(), none()));
+    }
+    return Optional.of(
+        new SideStatement(
+            base,
+            size(),
+            chance(2) ? OptionalDouble.of(none()) : OptionalDouble.empty(),
+            none(),
+            chance(2) ? 0 : slope(),
+            chance(2) ? 0 : -slope(),
+            offsets,
+            loads,
+            stays,
+            leaveOut));
   }
 
   private List<Foundation> foundations(Device built) {
@@ -338,6 +387,13 @@ final class RandomDevice {
     End first = End.of(two.get(0), ends.get(0));
     End second = End.of(two.get(1), ends.get(1));
     double friction = Math.abs(number());
+    if (kind >= 8 && chance(3)) {
+      TableFriction.Take take = pick(List.of(TableFriction.Take.values()));
+      TableFriction taken =
+          new TableFriction(name, pick(FrictionTable.rows()).name(), Optional.of(take));
+      tables.add(taken);
+      friction = taken.value();
+    }
     double kinetic = chance(2) ? friction : friction * random.nextDouble();
     Sides sides = pick(List.of(Sides.ONE, Sides.TWO));
     return switch (kind) {

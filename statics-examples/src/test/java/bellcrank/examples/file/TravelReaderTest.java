@@ -191,6 +191,8 @@ class TravelReaderTest {
                     List.of(),
                     Map.of(),
                     List.of(),
+                    Optional.empty(),
+                    List.of(),
                     Optional.of(plan)))
         .isInstanceOf(ModelException.class)
         .hasMessage("drive: turn is \"crank\"; wanted: the name of a member");

@@ -58,7 +58,8 @@ final class SampleAnswersTest {
         "picking-ladder",
         "stacked-crates",
         "barrel-luffing",
-        "post-jack"
+        "post-jack",
+        "jib-side-pull"
       })
   void textIsAsKept(String sample) throws IOException {
     FileAnswer answer = answer(sample);
