@@ -6,6 +6,7 @@ import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.device.ModelException;
 import bellcrank.statics.device.Pose;
 import bellcrank.statics.equilibrium.BodyMotion;
+import bellcrank.statics.equilibrium.internal.Assembly;
 import bellcrank.statics.equilibrium.internal.Closure;
 import bellcrank.statics.geometry.Point;
 import bellcrank.statics.motion.internal.Tracer;
@@ -27,6 +28,8 @@ public final class Course implements Travel {
   private final CourseEnd least;
   private final CourseEnd greatest;
   private final double unit;
+  private final Assembly assembly;
+  private final List<Integer> released;
 
   Course(
       Device device,
@@ -44,6 +47,8 @@ public final class Course implements Travel {
     this.least = least;
     this.greatest = greatest;
     unit = Drivers.unit(device, drive);
+    assembly = Assembly.of(device);
+    released = Drivers.released(device, drive);
   }
 
   /**
@@ -123,7 +128,7 @@ public final class Course implements Travel {
           device.name(), "drive", at, "from " + least.drive() + " to " + greatest.drive());
     }
     double within = Math.max(least.drive(), Math.min(greatest.drive(), at));
-    Closure closure = Closure.of(device, Drivers.released(device, drive));
+    Closure closure = Closure.of(assembly, released);
     (within < 0 ? down : up).stand(closure, within / unit);
     return closure;
   }

@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
 import org.ejml.interfaces.decomposition.SingularValueDecomposition_F64;
@@ -40,11 +41,14 @@ public final class Closure {
   /** Restraints that are driven or let go instead of held. */
   private final boolean[] held;
 
+  /** A quicker way to correct, where rows and velocities are few and as many. */
+  private final Optional<SquareRows> square;
+
   /** Length of the fastest motion that the last rows allow, and the least that they forbid. */
   private double least;
 
-  private Closure(Device device, List<Integer> released) {
-    assembly = Assembly.of(device);
+  private Closure(Assembly assembly, List<Integer> released) {
+    this.assembly = assembly;
     placements = assembly.placements();
     actions = assembly.actions();
     columns = assembly.firstSoughtColumn();
@@ -56,6 +60,10 @@ public final class Closure {
     for (int column : released) {
       held[column] = false;
     }
+    square =
+        rows <= LARGE && SquareRows.fits(assembly, held)
+            ? Optional.of(SquareRows.of(assembly, held))
+            : Optional.empty();
     put();
   }
 
@@ -67,7 +75,18 @@ public final class Closure {
    * @return its closure
    */
   public static Closure of(Device device, List<Integer> released) {
-    return new Closure(device, released);
+    return of(Assembly.of(device), released);
+  }
+
+  /**
+   * The closure of an assembled device as drawn.
+   *
+   * @param assembly the assembly, which several closures may share
+   * @param released unknowns whose motion is let go
+   * @return its closure
+   */
+  public static Closure of(Assembly assembly, List<Integer> released) {
+    return new Closure(assembly, released);
   }
 
   /** The assembly. */
@@ -285,6 +304,14 @@ public final class Closure {
       double[] inOrder = ordered(row, miss);
       if (inOrder.length > 0) {
         return inOrder;
+      }
+    }
+    if (square.isPresent() && row.length > 0) {
+      assembly.evaluate(placements, actions);
+      assembly.gaps(placements, gaps);
+      double[] quick = square.get().solve(actions, gaps, row, miss);
+      if (quick.length > 0) {
+        return quick;
       }
     }
     return row.length == 0

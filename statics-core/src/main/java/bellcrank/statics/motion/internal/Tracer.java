@@ -294,6 +294,13 @@ public final class Tracer {
 
   /** The place between two nodes at a value of the drive. */
   private Node between(Closure closure, Node a, Node b, double drive) {
+    settle(closure, a, b, drive);
+    double[] tangent = tangent(closure, a.tangent);
+    return new Node(driver.value(closure), closure.configuration(), tangent, closure.least());
+  }
+
+  /** Puts a closure to the place between two nodes at a value of the drive. */
+  private void settle(Closure closure, Node a, Node b, double drive) {
     double share = b.drive == a.drive ? 0 : (drive - a.drive) / (b.drive - a.drive);
     double[] configuration = a.configuration.clone();
     for (int i = 0; i < configuration.length; i++) {
@@ -308,8 +315,6 @@ public final class Tracer {
       }
       closure.move(closure.correction(driver.row(closure), miss), 1);
     }
-    double[] tangent = tangent(closure, a.tangent);
-    return new Node(driver.value(closure), closure.configuration(), tangent, closure.least());
   }
 
   private static double largest(double[] vector) {
@@ -364,7 +369,7 @@ public final class Tracer {
       closure.restore(nodes.get(0).configuration);
       return;
     }
-    between(closure, nodes.get(k - 1), nodes.get(k), drive);
+    settle(closure, nodes.get(k - 1), nodes.get(k), drive);
   }
 
   /**
