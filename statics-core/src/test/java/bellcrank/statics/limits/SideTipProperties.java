@@ -3,8 +3,14 @@ package bellcrank.statics.limits;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import bellcrank.statics.device.Connection;
+import bellcrank.statics.device.ContactBase;
+import bellcrank.statics.device.Device;
+import bellcrank.statics.device.Line;
+import bellcrank.statics.geometry.Vector;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Assume;
 import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -56,6 +62,26 @@ class SideTipProperties {
     return SideTip.of(view).margin() instanceof Limit.Between between
         ? between.greatest() instanceof Limit.End.At at ? at.value() : Double.POSITIVE_INFINITY
         : Double.NEGATIVE_INFINITY;
+  }
+
+  /**
+   * A stay that pulls along the very edge of the base's cone of friction wedges it with forces that
+   * grow without end; there rounding decides, so such views are left out.
+   */
+  private static void assumeNoWedge(SideView view) {
+    Device device = view.device();
+    for (Connection connection : device.connections()) {
+      if (connection instanceof Line line) {
+        Vector pull = device.point(line.first().at()).to(device.point(line.second().at()));
+        for (Connection other : device.connections()) {
+          if (other instanceof ContactBase base) {
+            Vector push = base.push().times(1);
+            double slope = Math.abs(push.cross(pull) / push.dot(pull));
+            Assume.that(Math.abs(slope - base.friction()) > 0.02);
+          }
+        }
+      }
+    }
   }
 
   private static double slack(double value) {
@@ -153,6 +179,7 @@ class SideTipProperties {
 
   @Property(tries = 200)
   void aStayNeverLowersTheLimit(@ForAll("views") SideView view, @ForAll("stays") SideStay stay) {
+    assumeNoWedge(view.withStay(stay));
     assertThat(reach(view.withStay(stay))).isGreaterThanOrEqualTo(slack(reach(view)));
   }
 
@@ -160,6 +187,7 @@ class SideTipProperties {
   void theMirroredDeviceDoesTheMirrored(
       @ForAll("views") SideView bare, @ForAll("stays") SideStay stay) {
     SideView view = bare.withStay(stay);
+    assumeNoWedge(view);
     SideTip tip = SideTip.of(view);
     SideTip other = SideTip.of(mirrored(view));
     same(reach(other.view()), reach(view));
@@ -176,6 +204,7 @@ class SideTipProperties {
       @ForAll @DoubleRange(min = 0.01, max = 100) double length,
       @ForAll @DoubleRange(min = 0.01, max = 1000) double force) {
     SideView view = bare.withStay(stay);
+    assumeNoWedge(view);
     SideView other = scaled(view, length, force);
     same(reach(other), reach(view));
     assertThat(SideTip.of(other).tippingEdge()).isEqualTo(SideTip.of(view).tippingEdge());
@@ -188,8 +217,12 @@ class SideTipProperties {
   void theBreadthNeededIsTheOneAtWhichItJustStands(
       @ForAll("views") SideView bare, @ForAll("stays") SideStay stay) {
     SideView view = bare.withStay(stay);
+    assumeNoWedge(view);
     double needed = SideTip.of(view).breadthNeeded(1).orElse(0);
     if (needed > 1e-6) {
+      // where only a squeeze between stay and base holds it, its forces have no end at that breadth
+      Verdict nearby = Limits.of(view.withBreadth(needed * 1.001).device()).verdict();
+      Assume.that(!(nearby instanceof Verdict.HoldsOnceSeated));
       assertThat(SideSearch.stands(view.withBreadth(needed * (1 + 1e-6)).device())).isTrue();
       assertThat(SideSearch.stands(view.withBreadth(needed * (1 - 1e-6)).device())).isFalse();
     }

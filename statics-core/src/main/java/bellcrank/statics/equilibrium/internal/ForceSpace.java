@@ -31,6 +31,7 @@ public final class ForceSpace {
   private final int[] pivots;
   private final DMatrixRMaj q;
   private final DMatrixRMaj r;
+  private final double[][] free;
 
   private ForceSpace(Device device, Pose pose) {
     assembly = Assembly.withDryPins(device);
@@ -71,6 +72,10 @@ public final class ForceSpace {
       counted++;
     }
     rank = counted;
+    free = new double[columns - rank][];
+    for (int k = 0; k < free.length; k++) {
+      free[k] = freed(k);
+    }
   }
 
   /**
@@ -125,16 +130,20 @@ public final class ForceSpace {
   /**
    * What one unit of a free force adds to the forces.
    *
-   * @param free which one
-   * @return by unknowns
+   * @param which which one
+   * @return by unknowns; shared, not to be changed
    */
-  public double[] free(int free) {
+  public double[] free(int which) {
+    return free[which];
+  }
+
+  private double[] freed(int which) {
     double[] y = new double[rank];
     for (int i = 0; i < rank; i++) {
-      y[i] = -r.get(i, rank + free);
+      y[i] = -r.get(i, rank + which);
     }
     double[] f = scattered(y);
-    f[pivots[rank + free]] = 1;
+    f[pivots[rank + which]] = 1;
     return f;
   }
 
