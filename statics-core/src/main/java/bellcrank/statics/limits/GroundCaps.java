@@ -41,7 +41,7 @@ final class GroundCaps {
 
   /** What the ground gives to forces that press each base in its middle, square to it. */
   Map<String, GroundCap> first(Assembly assembly) {
-    return at(assembly, new double[assembly.columns()]);
+    return foundations.isEmpty() ? Map.of() : at(assembly, new double[assembly.columns()]);
   }
 
   /** What the ground gives at a state. */

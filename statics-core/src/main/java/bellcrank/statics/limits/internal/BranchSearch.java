@@ -160,7 +160,7 @@ final class BranchSearch {
     }
     programs++;
     double[] goal = Arrays.copyOf(objective, objective.length - 1);
-    return branches.isEmpty() || states.solve(program, goal).kind == Optimum.Kind.UNBOUNDED;
+    return states.solve(program, goal).kind == Optimum.Kind.UNBOUNDED;
   }
 
   private void tryInside(List<Branch.Choice> choices, double[] near, double[] goal) {

@@ -9,6 +9,9 @@ import java.util.List;
  */
 public final class Program {
 
+  /** Scaled coefficients below this are zero. */
+  static final double CUT_OFF = 1e-12;
+
   private final int variables;
   private final List<double[]> rows = new ArrayList<>();
   private final List<Double> limits = new ArrayList<>();
@@ -23,16 +26,34 @@ public final class Program {
     return variables;
   }
 
-  /** Asks the sum of multiples to be at most a number. */
+  /** Asks the sum of multiples to be at most a number; the row is taken over and scaled. */
   void atMost(double[] multiples, double limit) {
+    double size = scaled(multiples);
     rows.add(multiples);
-    limits.add(limit);
+    limits.add(limit / size);
   }
 
-  /** Asks the sum of multiples to be a number. */
+  /** Asks the sum of multiples to be a number; the row is taken over and scaled. */
   void equal(double[] multiples, double value) {
+    double size = scaled(multiples);
     equalRows.add(multiples);
-    equalValues.add(value);
+    equalValues.add(value / size);
+  }
+
+  /** Divides a row by its largest entry; what is far below that becomes zero. */
+  private static double scaled(double[] row) {
+    double size = 0;
+    for (double entry : row) {
+      size = Math.max(size, Math.abs(entry));
+    }
+    if (size == 0) {
+      return 1;
+    }
+    for (int j = 0; j < row.length; j++) {
+      double entry = row[j] / size;
+      row[j] = Math.abs(entry) < CUT_OFF ? 0 : entry;
+    }
+    return size;
   }
 
   int size() {

@@ -17,9 +17,9 @@ import org.hipparchus.optim.linear.SimplexSolver;
 import org.hipparchus.optim.nonlinear.scalar.GoalType;
 
 /**
- * Solves linear programs with the simplex solver of Hipparchus; the only place that knows it. Rows
- * are brought to order one first, and the answer is checked by substitution. Where Dantzig's choice
- * of pivots ends badly, Bland's, which cannot cycle, is tried.
+ * Solves linear programs with the simplex solver of Hipparchus; the only place that knows it. The
+ * answer is checked by substitution. Where Dantzig's choice of pivots ends badly, Bland's, which
+ * cannot cycle, is tried.
  */
 final class Simplex {
 
@@ -31,9 +31,6 @@ final class Simplex {
 
   /** Accuracy asked of the solver. */
   private static final double ACCURACY = 1e-10;
-
-  /** Below this the solver takes a number in its table as zero. */
-  private static final double CUT_OFF = 1e-12;
 
   private static final int ULPS = 10;
   private static final int MOST_STEPS = 20_000;
@@ -84,7 +81,7 @@ final class Simplex {
     }
     try {
       PointValuePair pair =
-          new SimplexSolver(ACCURACY, ULPS, CUT_OFF)
+          new SimplexSolver(ACCURACY, ULPS, Program.CUT_OFF)
               .optimize(
                   new MaxIter(MOST_STEPS),
                   new LinearObjectiveFunction(goal, 0),
@@ -111,18 +108,9 @@ final class Simplex {
 
   private static void add(
       List<LinearConstraint> constraints, double[] row, Relationship relation, double value) {
-    double size = largest(row);
-    if (size == 0) {
-      // a row without variables still has to hold
-      constraints.add(new LinearConstraint(row, relation, Math.abs(value) <= MISS ? 0 : value));
-      return;
-    }
-    double[] scaled = new double[row.length];
-    for (int j = 0; j < row.length; j++) {
-      double entry = row[j] / size;
-      scaled[j] = Math.abs(entry) < CUT_OFF ? 0 : entry;
-    }
-    constraints.add(new LinearConstraint(scaled, relation, value / size));
+    // a row without variables still has to hold, but not beyond rounding
+    boolean empty = Math.abs(value) <= MISS && largest(row) == 0;
+    constraints.add(new LinearConstraint(row, relation, empty ? 0 : value));
   }
 
   private static double largest(double[] row) {

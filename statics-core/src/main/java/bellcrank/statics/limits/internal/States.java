@@ -94,20 +94,11 @@ public final class States {
   private double[] reduced(int[] of, double[] multiples) {
     double[] row = new double[variables() + 1];
     for (int k = 0; k < of.length; k++) {
-      double multiple = multiples[k];
-      if (multiple != 0) {
-        for (int z = 0; z < free.length; z++) {
-          row[z] += multiple * free[z][of[k]];
-        }
-        if (varies) {
-          row[free.length] += multiple * varied[of[k]];
-        }
-        row[row.length - 1] += multiple * fixed[of[k]];
+      if (multiples[k] != 0) {
+        addTo(row, of[k], multiples[k]);
       }
     }
-    for (int z = 0; z < row.length - 1; z++) {
-      row[z] = Math.abs(row[z]) < 1e-13 ? 0 : row[z];
-    }
+    tidy(row);
     return row;
   }
 
@@ -249,15 +240,35 @@ public final class States {
 
   /** Multiples of the variables in a goal, and its constant. */
   double[] objective(Goal goal) {
-    int[] all = new int[columns];
+    double[] row = new double[variables() + 1];
     for (int j = 0; j < columns; j++) {
-      all[j] = j;
+      double multiple = goal.forces[j];
+      if (multiple != 0) {
+        addTo(row, j, multiple);
+      }
     }
-    double[] row = reduced(all, goal.forces);
+    tidy(row);
     if (varies) {
       row[free.length] += goal.number / scale;
     }
     return row;
+  }
+
+  private void addTo(double[] row, int column, double multiple) {
+    for (int z = 0; z < free.length; z++) {
+      row[z] += multiple * free[z][column];
+    }
+    if (varies) {
+      row[free.length] += multiple * varied[column];
+    }
+    row[row.length - 1] += multiple * fixed[column];
+  }
+
+  /** Takes sums that are rounding for zeros; the constant stays. */
+  private static void tidy(double[] row) {
+    for (int z = 0; z < row.length - 1; z++) {
+      row[z] = Math.abs(row[z]) < 1e-13 ? 0 : row[z];
+    }
   }
 
   /** Forces of the variables, divided by the size. */
@@ -303,7 +314,24 @@ public final class States {
     if (!balanced()) {
       return Extreme.without(Extreme.Kind.NONE);
     }
-    return new BranchSearch(this, goal, slack, MOST_PROGRAMS, GAP).run();
+    return parts.branches().isEmpty()
+        ? greatestOfOne(goal, slack)
+        : new BranchSearch(this, goal, slack, MOST_PROGRAMS, GAP).run();
+  }
+
+  /** The same where one program says it all. */
+  private Extreme greatestOfOne(Goal goal, double slack) {
+    double[] objective = objective(goal);
+    double constant = objective[objective.length - 1];
+    Optimum best = solve(program(slack), Arrays.copyOf(objective, objective.length - 1));
+    return switch (best.kind) {
+      case FOUND ->
+          Extreme.found(
+              (best.value + constant) * scale, 0, unscaled(forces(best.x)), number(best.x));
+      case INFEASIBLE -> Extreme.without(Extreme.Kind.NONE);
+      case UNBOUNDED -> Extreme.without(Extreme.Kind.UNBOUNDED);
+      case FAILED -> Extreme.open();
+    };
   }
 
   /** Adds cuts until the condition of every sinking base is kept, and solves. */
