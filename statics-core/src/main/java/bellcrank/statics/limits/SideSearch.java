@@ -40,7 +40,6 @@ final class SideSearch {
   private static final double FIRST_TRY = 1e-3;
 
   private static final double LAST_DEGREE = 89.99;
-  private static final FrictionLevel STATED = new FrictionLevel(1, false);
 
   private SideSearch() {}
 
@@ -58,11 +57,11 @@ final class SideSearch {
         new Travels(device, loadCase, Pose.DRAWN, admissible.space())
             .of(new Variation.Multiple(varied));
     Goal up = Goal.number(1, admissible.columns());
-    Extreme high = admissible.greatest(travel, STATED, up).extreme();
+    Extreme high = admissible.greatest(travel, FrictionLevel.STATED, up).extreme();
     if (high.kind() == Extreme.Kind.NONE || high.kind() == Extreme.Kind.OPEN) {
       return Optional.empty();
     }
-    Extreme low = admissible.greatest(travel, STATED, up.negative()).extreme();
+    Extreme low = admissible.greatest(travel, FrictionLevel.STATED, up.negative()).extreme();
     return Optional.of(
         new Span(
             low.isFound() ? low.number() : Double.NEGATIVE_INFINITY,
@@ -73,7 +72,7 @@ final class SideSearch {
   static boolean stands(Device device) {
     Admissible admissible = new Admissible(device, LoadCase.ALL_LOADS, Pose.DRAWN, List.of());
     Goal any = Goal.none(admissible.columns());
-    return admissible.greatest(admissible.given(), STATED, any).extreme().isFound();
+    return admissible.greatest(admissible.given(), FrictionLevel.STATED, any).extreme().isFound();
   }
 
   /** By how much a side view stands: 1 less 1 over the growth it allows; negative if it fails. */

@@ -3,10 +3,9 @@ package bellcrank.statics.limits;
 import bellcrank.statics.device.Connection;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.DeviceBuilder;
-import bellcrank.statics.device.Load;
 import java.util.Map;
 
-/** A device with one of its parts exchanged for another of the same name. */
+/** A device with one of its connections exchanged for another of the same name. */
 final class WithConnection {
 
   private WithConnection() {}
@@ -17,15 +16,6 @@ final class WithConnection {
       builder.connect(connection.name().equals(other.name()) ? other : connection);
     }
     device.loads().forEach(builder::load);
-    return finished(device, builder);
-  }
-
-  static Device replaced(Device device, Load other) {
-    DeviceBuilder builder = base(device);
-    device.connections().forEach(builder::connect);
-    for (Load load : device.loads()) {
-      builder.load(load.name().equals(other.name()) ? other : load);
-    }
     return finished(device, builder);
   }
 

@@ -40,14 +40,6 @@ public final class Placements {
     put(body, turn, Math.cos(turn), Math.sin(turn), x, y);
   }
 
-  double shiftX(int body) {
-    return stays(body) ? 0 : frames[WIDTH * body + 2];
-  }
-
-  double shiftY(int body) {
-    return stays(body) ? 0 : frames[WIDTH * body + 3];
-  }
-
   /** Takes the bodies' frames from a pose. */
   void take(Pose pose) {
     drawn = pose.isDrawn();
