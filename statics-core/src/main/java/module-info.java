@@ -21,4 +21,5 @@ module bellcrank.statics {
   exports bellcrank.statics.ground;
   exports bellcrank.statics.limits;
   exports bellcrank.statics.motion;
+  exports bellcrank.statics.strength;
 }

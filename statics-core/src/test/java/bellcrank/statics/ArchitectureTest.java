@@ -42,6 +42,7 @@ class ArchitectureTest {
   private static final String GROUND = "bellcrank.statics.ground..";
   private static final String LIMITS = "bellcrank.statics.limits..";
   private static final String MOTION = "bellcrank.statics.motion..";
+  private static final String STRENGTH = "bellcrank.statics.strength..";
 
   private static final DescribedPredicate<JavaClass> EXPORTED =
       describe(
@@ -68,7 +69,7 @@ class ArchitectureTest {
           .resideInAPackage(GEOMETRY)
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage(UNITS, DEVICE, EQUILIBRIUM, GROUND, LIMITS, MOTION);
+          .resideInAnyPackage(UNITS, DEVICE, EQUILIBRIUM, GROUND, LIMITS, MOTION, STRENGTH);
 
   @ArchTest
   static final ArchRule unitsUseGeometryAtMost =
@@ -77,7 +78,7 @@ class ArchitectureTest {
           .resideInAPackage(UNITS)
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage(DEVICE, EQUILIBRIUM, GROUND, LIMITS, MOTION);
+          .resideInAnyPackage(DEVICE, EQUILIBRIUM, GROUND, LIMITS, MOTION, STRENGTH);
 
   @ArchTest
   static final ArchRule theModelDoesNotSolve =
@@ -87,7 +88,7 @@ class ArchitectureTest {
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage(
-              EQUILIBRIUM, GROUND, LIMITS, MOTION, "org.ejml..", "org.hipparchus..");
+              EQUILIBRIUM, GROUND, LIMITS, MOTION, STRENGTH, "org.ejml..", "org.hipparchus..");
 
   @ArchTest
   static final ArchRule equilibriumNeverAsksALinearProgram =
@@ -96,7 +97,7 @@ class ArchitectureTest {
           .resideInAPackage(EQUILIBRIUM)
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage(GROUND, LIMITS, MOTION, "org.hipparchus..");
+          .resideInAnyPackage(GROUND, LIMITS, MOTION, STRENGTH, "org.hipparchus..");
 
   @ArchTest
   static final ArchRule groundDecidesNothing =
@@ -105,13 +106,14 @@ class ArchitectureTest {
           .resideInAPackage(GROUND)
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage(LIMITS, MOTION, "org.ejml..", "org.hipparchus..");
+          .resideInAnyPackage(LIMITS, MOTION, STRENGTH, "org.ejml..", "org.hipparchus..");
 
   @ArchTest
   static final ArchRule programsAndRootsAreSolvedInside =
       noClasses()
           .that()
-          .resideOutsideOfPackages("..limits.internal..", "..motion.internal..")
+          .resideOutsideOfPackages(
+              "..limits.internal..", "..motion.internal..", "..strength.internal..")
           .should()
           .dependOnClassesThat()
           .resideInAPackage("org.hipparchus..");
@@ -123,7 +125,16 @@ class ArchitectureTest {
           .resideInAPackage(LIMITS)
           .should()
           .dependOnClassesThat()
-          .resideInAPackage(MOTION);
+          .resideInAnyPackage(MOTION, STRENGTH);
+
+  @ArchTest
+  static final ArchRule motionKnowsNothingOfStrength =
+      noClasses()
+          .that()
+          .resideInAPackage(MOTION)
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage(STRENGTH);
 
   @ArchTest
   static final ArchRule internalsKnowNothingOfTheirUsers =
