@@ -43,7 +43,7 @@ public final class AnchorTable {
       """;
 
   private static final FigureTable<CitedValue> TABLE =
-      new FigureTable<>("anchor table", FIGURES, FigureLine::cited);
+      FigureTable.of("anchor table", FIGURES, FigureLine::cited);
 
   private AnchorTable() {}
 

@@ -17,8 +17,10 @@ import java.util.function.Function;
  *
  * <p>A line {@code @source} begins the rows of a source, {@code @note} and {@code @memory} say more
  * of it, any other line is a row with its cells between bars.
+ *
+ * @param <R> what a row is made into
  */
-final class FigureTable<R> {
+public final class FigureTable<R> {
 
   private static final String SOURCE = "@source ";
   private static final String NOTE = "@note ";
@@ -29,7 +31,7 @@ final class FigureTable<R> {
   private final String name;
   private final Map<String, R> rows = new LinkedHashMap<>();
 
-  FigureTable(String name, String text, Function<FigureLine, R> making) {
+  private FigureTable(String name, String text, Function<FigureLine, R> making) {
     this.name = name;
     String source = "";
     String note = "";
@@ -51,11 +53,36 @@ final class FigureTable<R> {
     }
   }
 
-  List<R> rows() {
+  /**
+   * Reads a table.
+   *
+   * @param <R> what a row is made into
+   * @param name how the table is called in messages
+   * @param text its lines
+   * @param making makes a row from its line
+   * @return the table
+   */
+  public static <R> FigureTable<R> of(String name, String text, Function<FigureLine, R> making) {
+    return new FigureTable<>(name, text, making);
+  }
+
+  /**
+   * All rows.
+   *
+   * @return the rows in the order of the text
+   */
+  public List<R> rows() {
     return List.copyOf(rows.values());
   }
 
-  R named(String wanted) {
+  /**
+   * The row of a name.
+   *
+   * @param wanted the exact name of a row
+   * @return the row
+   * @throws ModelException if there is none of that name; it says the nearest names
+   */
+  public R named(String wanted) {
     R row = rows.get(wanted);
     if (row == null) {
       throw unknown(wanted);

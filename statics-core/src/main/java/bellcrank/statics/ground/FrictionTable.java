@@ -73,7 +73,7 @@ public final class FrictionTable {
       """;
 
   private static final FigureTable<FrictionRow> TABLE =
-      new FigureTable<>("friction table", FIGURES, FrictionTable::row);
+      FigureTable.of("friction table", FIGURES, FrictionTable::row);
 
   private FrictionTable() {}
 
@@ -102,8 +102,8 @@ public final class FrictionTable {
         line.name(),
         line.span(1, Dimension.NUMBER),
         line.ifGiven(2, Dimension.NUMBER),
-        line.source,
-        line.basis,
-        line.note);
+        line.source(),
+        line.basis(),
+        line.note());
   }
 }

@@ -31,7 +31,7 @@ public final class LadderRules {
       """;
 
   private static final FigureTable<CitedValue> TABLE =
-      new FigureTable<>("ladder rules", FIGURES, FigureLine::cited);
+      FigureTable.of("ladder rules", FIGURES, FigureLine::cited);
 
   private LadderRules() {}
 

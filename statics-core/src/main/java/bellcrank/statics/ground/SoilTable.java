@@ -39,7 +39,7 @@ public final class SoilTable {
   private static final double FOOT = Quantity.parse("1 ft", Dimension.LENGTH).si();
 
   private static final FigureTable<SoilRow> TABLE =
-      new FigureTable<>("soil table", FIGURES, SoilTable::row);
+      FigureTable.of("soil table", FIGURES, SoilTable::row);
 
   private SoilTable() {}
 
@@ -70,9 +70,9 @@ public final class SoilTable {
         line.ifGiven(2, Dimension.PRESSURE).map(SoilTable::perMetre),
         line.ifGiven(3, Dimension.NUMBER),
         line.ifGiven(4, Dimension.PRESSURE),
-        line.source,
-        line.basis,
-        line.note);
+        line.source(),
+        line.basis(),
+        line.note());
   }
 
   private static Span perMetre(Span perFoot) {

@@ -24,12 +24,12 @@ class FigureTableTest {
   private static final Dimension PRESSURE = Dimension.PRESSURE;
 
   private static FigureTable<FigureLine> lines() {
-    return new FigureTable<>("notes", FIGURES, line -> line);
+    return FigureTable.of("notes", FIGURES, line -> line);
   }
 
   @Test
   void aRowHasTheSourceAndNoteAboveIt() {
-    FigureTable<CitedValue> notes = new FigureTable<>("notes", FIGURES, FigureLine::cited);
+    FigureTable<CitedValue> notes = FigureTable.of("notes", FIGURES, FigureLine::cited);
     String house = "notes of the press house";
     assertThat(notes.rows())
         .containsExactly(
@@ -54,7 +54,7 @@ class FigureTableTest {
 
   @Test
   void theOnlyRowNearIsSaidAlone() {
-    FigureTable<String> one = new FigureTable<>("notes", "lid | 1", FigureLine::name);
+    FigureTable<String> one = FigureTable.of("notes", "lid | 1", FigureLine::name);
     assertThatThrownBy(() -> one.named("lod"))
         .isInstanceOf(ModelException.class)
         .hasMessage("notes: row is \"lod\"; wanted: \"lid\"");
@@ -63,7 +63,7 @@ class FigureTableTest {
   @Test
   void theNamesThatShareMostWordsAreSaid() {
     String text = "old oak lid\nold ash lid\nnew oak trough\nan elm";
-    FigureTable<String> names = new FigureTable<>("notes", text, FigureLine::name);
+    FigureTable<String> names = FigureTable.of("notes", text, FigureLine::name);
     assertThatThrownBy(() -> names.named("OAK of the LID"))
         .hasMessage(
             "notes: row is \"OAK of the LID\"; wanted: \"old oak lid\" or one of the 3 other rows");
