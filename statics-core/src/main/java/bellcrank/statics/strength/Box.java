@@ -12,7 +12,7 @@ record Box(double left, double bottom, double right, double top) {
     Shape turned = shape.turned();
     Shape upsideDown = turned.turned();
     return new Box(
-        -highest(turned), -highest(upsideDown), highest(upsideDown.turned()), highest(shape));
+        -highest(upsideDown.turned()), -highest(upsideDown), highest(turned), highest(shape));
   }
 
   double width() {

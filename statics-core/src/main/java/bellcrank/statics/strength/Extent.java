@@ -1,12 +1,16 @@
 package bellcrank.statics.strength;
 
 import bellcrank.statics.device.ModelException;
+import java.math.BigDecimal;
+import java.math.MathContext;
 
 /** The checks on lengths of a cross-section, which say what usually went wrong: the unit. */
 final class Extent {
 
   /** No section is wider; such a number was most likely meant in mm. */
   private static final double LARGEST = 20;
+
+  private static final int DIGITS = 6;
 
   private Extent() {}
 
@@ -16,22 +20,32 @@ final class Extent {
 
   static double below(String part, String field, double length, double bound, String whose) {
     if (!(length > 0 && length < bound)) {
-      throw new ModelException(part, field, length, "above 0 and below " + bound + " m" + whose);
+      throw new ModelException(
+          part, field, length, "above 0 and below " + text(bound) + " m" + whose);
     }
     return length;
   }
 
   static double upTo(String part, String field, double length, double bound, String whose) {
     if (!(length > 0 && length <= bound)) {
-      throw new ModelException(part, field, length, "above 0 and at most " + bound + " m" + whose);
+      throw new ModelException(
+          part, field, length, "above 0 and at most " + text(bound) + " m" + whose);
     }
     return length;
   }
 
   static double orNone(String part, String field, double length, double bound, String whose) {
     if (!(length >= 0 && length <= bound)) {
-      throw new ModelException(part, field, length, "from 0 to " + bound + " m" + whose);
+      throw new ModelException(part, field, length, "from 0 to " + text(bound) + " m" + whose);
     }
     return length;
+  }
+
+  /** A bound as one would write it, without the rounding of a double. */
+  static String text(double bound) {
+    return BigDecimal.valueOf(bound)
+        .round(new MathContext(DIGITS))
+        .stripTrailingZeros()
+        .toPlainString();
   }
 }

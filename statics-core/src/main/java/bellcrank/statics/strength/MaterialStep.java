@@ -23,6 +23,16 @@ public record MaterialStep(Optional<Double> upTo, Map<Material.Strength, Span> s
   }
 
   /**
+   * One of its strengths.
+   *
+   * @param strength which
+   * @return in Pa; empty if it is not known
+   */
+  public Optional<Span> strength(Material.Strength strength) {
+    return Optional.ofNullable(strengths.get(strength));
+  }
+
+  /**
    * Whether the strengths hold for a thickness.
    *
    * @param thickness in m

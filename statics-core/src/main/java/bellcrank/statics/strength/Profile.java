@@ -161,7 +161,14 @@ public record Profile(String name, Shape shape, double thickest) {
   private void within(String field, double place, double reach, double size) {
     if (!(place >= reach && place <= size - reach)) {
       throw new ModelException(
-          name, field, place, "from " + reach + " to " + (size - reach) + " m, inside the section");
+          name,
+          field,
+          place,
+          "from "
+              + Extent.text(reach)
+              + " to "
+              + Extent.text(size - reach)
+              + " m, inside the section");
     }
   }
 

@@ -9,10 +9,21 @@ import bellcrank.statics.ground.LadderRules;
 import bellcrank.statics.ground.SoilRow;
 import bellcrank.statics.ground.SoilTable;
 import bellcrank.statics.ground.Span;
+import bellcrank.statics.strength.LineRow;
+import bellcrank.statics.strength.LineTable;
+import bellcrank.statics.strength.MaterialRow;
+import bellcrank.statics.strength.MaterialStep;
+import bellcrank.statics.strength.MaterialTable;
+import bellcrank.statics.strength.RuleOfThumb;
+import bellcrank.statics.strength.StressTable;
+import bellcrank.statics.strength.WeldTable;
 import bellcrank.statics.units.Dimension;
 import bellcrank.statics.units.Quantity;
 import bellcrank.statics.units.Unit;
 import bellcrank.statics.units.UnitSystem;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 
 /** The tables of published figures as a page of text, at most 80 characters wide. */
 public final class TablesText {
@@ -41,6 +52,13 @@ public final class TablesText {
     AnchorTable.rows().forEach(text::cited);
     text.title("Ladders");
     LadderRules.rows().forEach(text::cited);
+    text.materials();
+    text.lines();
+    text.title("Welds");
+    WeldTable.rows().forEach(text::strength);
+    text.title("Pins and columns");
+    StressTable.rows().forEach(text::strength);
+    text.superseded();
     return text.page.toString();
   }
 
@@ -69,6 +87,84 @@ public final class TablesText {
       source(row.source(), row.basis(), row.note());
       page.item(row.name() + ": " + value(row.pressure(), unit(Dimension.PRESSURE)));
     }
+  }
+
+  private void materials() {
+    title("Materials");
+    MaterialTable.rows().forEach(this::material);
+    MaterialTable.constants().forEach(this::strength);
+  }
+
+  private void material(MaterialRow row) {
+    source(row.source(), row.basis(), row.note());
+    page.item(
+        row.name() + ": " + row.steps().stream().map(this::step).collect(Collectors.joining("; ")));
+  }
+
+  private String step(MaterialStep step) {
+    String bound =
+        step.upTo().map(most -> "up to " + value(Span.of(most), thickness()) + ", ").orElse("");
+    return bound
+        + step.strengths().entrySet().stream()
+            .sorted(Map.Entry.comparingByKey())
+            .map(entry -> entry.getKey().words() + " " + value(entry.getValue(), stress()))
+            .collect(Collectors.joining(", "));
+  }
+
+  private void lines() {
+    title("Lines and fittings");
+    page.paragraph(
+        "Working loads for a straight pull. The tag or certificate of the piece goes before them.");
+    LineTable.rows().forEach(this::line);
+    LineTable.factors().forEach(this::strength);
+    title("Rules of thumb");
+    page.paragraph("For pieces without a tag. Rough, and apart from the tables.");
+    for (RuleOfThumb rule : List.of(RuleOfThumb.values())) {
+      source(rule.source(), Basis.PRINTED, "");
+      page.item(rule.formula() + ". " + rule.caution());
+    }
+  }
+
+  private void line(LineRow row) {
+    source(row.source(), row.basis(), row.note());
+    Unit force = units.unit(Dimension.FORCE);
+    String breaking =
+        row.breakingStrength()
+            .map(most -> "; breaking strength " + value(Span.of(most), force))
+            .orElse("");
+    page.item(row.name() + ": " + value(Span.of(row.workingLoad()), force) + breaking);
+  }
+
+  private void superseded() {
+    title("Superseded");
+    page.paragraph("To be recognised where they are met; nothing takes them.");
+    MaterialTable.superseded().forEach(this::material);
+    LineTable.superseded().forEach(this::line);
+    StressTable.superseded().forEach(this::strength);
+  }
+
+  private void strength(CitedValue row) {
+    source(row.source(), row.basis(), row.note());
+    Unit unit = row.dimension() == Dimension.PRESSURE ? stress() : units.unit(row.dimension());
+    page.item(row.name() + ": " + value(row.value(), unit));
+  }
+
+  private Unit thickness() {
+    Unit unit = units.unit(Dimension.LENGTH);
+    return switch (unit.symbol()) {
+      case "m" -> Unit.parse("mm");
+      case "ft" -> Unit.parse("in");
+      default -> unit;
+    };
+  }
+
+  private Unit stress() {
+    Unit unit = units.unit(Dimension.PRESSURE);
+    return switch (unit.symbol()) {
+      case "Pa" -> Unit.parse("MPa");
+      case "psi" -> Unit.parse("ksi");
+      default -> unit;
+    };
   }
 
   private void cited(CitedValue row) {
