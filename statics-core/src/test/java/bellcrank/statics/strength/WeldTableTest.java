@@ -11,7 +11,6 @@ import org.junit.jupiter.api.Test;
 class WeldTableTest {
 
   private static final double IN = 0.0254;
-  private static final double KSI = 1000 * 6894.757293168;
   private static final double KIP = 4448.2216152605;
 
   private static double value(String name) {
