@@ -19,8 +19,8 @@ final class DeviceValidation {
 
   /** What a mechanical advantage can be taken of. */
   private static final String EFFORT_OR_RESISTANCE =
-      "a force, weight, couple on a member, sought force of given direction, sought couple on a"
-          + " member, sought mass, strut, line, reeving or screw";
+      "a force, weight, couple on a member, sought force of given direction, sought couple,"
+          + " sought mass, strut, line, reeving or screw";
 
   private final DeviceBuilder device;
   private final List<Problem> problems = new ArrayList<>();
@@ -214,12 +214,11 @@ final class DeviceValidation {
   private boolean canWork(Load load) {
     return load instanceof Force
         || load instanceof Weight
-        // a couple about a screw's own axis turns nothing in the plane
+        // what turns a screw about its own axis has a range, and so is an effort if it is sought
         || (load instanceof Couple couple && !isScrew(couple.member()))
         || (load instanceof Sought sought
             && sought.want() != Sought.Want.COMPONENTS
-            && sought.want() != Sought.Want.INTENSITY
-            && !isScrew(sought.body()));
+            && sought.want() != Sought.Want.INTENSITY);
   }
 
   /** Whether a connection can be let go, so that its tension is an effort or a resistance. */

@@ -24,7 +24,10 @@ final class ExtremeCheck {
     } else if (within.subject() instanceof Subject.Place place) {
       endings.known("force or weight at a point of a member", List.of(place.load()), movable());
       plain.whole("a distance", PartMeasures.PLACE);
-    } else if (within.subject() instanceof Subject.Whole || AskCheck.isWords(within)) {
+    } else if (within.subject() instanceof Subject.Whole
+        || within.measure() == Measure.EFFICIENCY
+        || within.measure() == Measure.RETURN_EFFICIENCY
+        || AskCheck.isWords(within)) {
       endings.problem(
           within.text(),
           "an ask for a number that may differ from state to state, or multiple, multiple(LOAD)"

@@ -56,6 +56,17 @@ public enum Measure {
   IDEAL("ideal"),
   /** Actual mechanical advantage: resistance over effort, with weights, friction and losses. */
   ACTUAL("actual"),
+  /**
+   * Useful work over the work of the effort, where the effort is about to overcome the resistance
+   * with all friction against it.
+   */
+  EFFICIENCY("efficiency"),
+  /**
+   * Work that comes back at the effort over the work of the resistance, where the resistance is
+   * about to drive the effort back; negative if the effort has to help, since the device locks
+   * itself.
+   */
+  RETURN_EFFICIENCY("return efficiency"),
   /** Shear force of a bar in N. */
   SHEAR("shear"),
   /** Whether the device is in balance. */

@@ -27,7 +27,8 @@ final class PartMeasures {
 
   static final Set<Measure> MEMBER = EnumSet.of(Measure.NORMAL, Measure.SHEAR, Measure.MOMENT);
 
-  static final Set<Measure> ADVANTAGE = EnumSet.of(Measure.ACTUAL, Measure.IDEAL);
+  static final Set<Measure> ADVANTAGE =
+      EnumSet.of(Measure.ACTUAL, Measure.IDEAL, Measure.EFFICIENCY, Measure.RETURN_EFFICIENCY);
 
   static final Set<Measure> POINT = EnumSet.of(Measure.X, Measure.Y);
 

@@ -8,11 +8,15 @@ import bellcrank.statics.device.EffortAndResistance;
 import bellcrank.statics.device.Force;
 import bellcrank.statics.device.Load;
 import bellcrank.statics.device.Measure;
+import bellcrank.statics.device.Screw;
 import bellcrank.statics.device.Sought;
 import bellcrank.statics.device.Weight;
 import bellcrank.statics.equilibrium.internal.MotionFinder;
 import bellcrank.statics.equilibrium.internal.Solved;
 import bellcrank.statics.units.Dimension;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 
@@ -38,7 +42,7 @@ final class AdvantageFinder {
     if (turns(pair.effort()) != turns(pair.resistance())) {
       return new Advantage.NotDefined("the one is a couple and the other a force");
     }
-    Answer ideal = ideal(pair);
+    Answer ideal = equalWork(pair);
     Answer actual = actual(pair);
     if (ideal instanceof Answer.Value velocities) {
       return actual instanceof Answer.Value forces
@@ -57,9 +61,11 @@ final class AdvantageFinder {
   /**
    * Velocity ratio effort over resistance; the sign is that of the ratio of forces it stands for.
    */
-  private Answer ideal(EffortAndResistance pair) {
+  Answer equalWork(EffortAndResistance pair) {
     // where one of them is a connection, it is let go: it has to move to do work
-    Set<String> released = Set.of(pair.effort(), pair.resistance());
+    Set<String> released = new HashSet<>(List.of(pair.effort(), pair.resistance()));
+    screw(pair.effort()).ifPresent(screw -> released.add(screw.name()));
+    screw(pair.resistance()).ifPresent(screw -> released.add(screw.name()));
     MotionFinder motion = MotionFinder.of(device, balance.pose(), false, released);
     if (motion.count() == 0) {
       return Values.notDefined("nothing moves, so there is no ratio of velocities");
@@ -87,7 +93,25 @@ final class AdvantageFinder {
             "there are " + effort.length + " free motions, which give different ratios");
       }
     }
-    return new Answer.Value(-1 / share, Dimension.NUMBER);
+    // powers of couples are those of couple / size
+    return new Answer.Value(
+        -unit(pair.resistance()) / (share * unit(pair.effort())), Dimension.NUMBER);
+  }
+
+  private double unit(String name) {
+    return turns(name) ? device.size() : 1;
+  }
+
+  /** The screw that a couple turns. */
+  private Optional<Screw> screw(String name) {
+    Load load = device.load(name).orElse(null);
+    String turned =
+        load instanceof Couple couple
+            ? couple.member()
+            : load instanceof Sought sought ? sought.body() : "";
+    return turns(name)
+        ? device.connection(turned).filter(Screw.class::isInstance).map(Screw.class::cast)
+        : Optional.empty();
   }
 
   private Answer actual(EffortAndResistance pair) {
@@ -114,6 +138,12 @@ final class AdvantageFinder {
 
   /** Power of a unit of the force on each motion; a load is a unit along its own direction. */
   private double[] powers(MotionFinder motion, String name) {
+    Optional<Screw> screw = screw(name);
+    if (screw.isPresent()) {
+      // a turn drives the ends apart by the lead, and tension has power where they come together
+      double perTurn = -2 * Math.PI * device.size() / screw.get().lead();
+      return Arrays.stream(motion.powers(screw.get().name())).map(one -> perTurn * one).toArray();
+    }
     Load load = device.load(name).orElse(null);
     if (load == null || load instanceof Sought) {
       return motion.powers(name);

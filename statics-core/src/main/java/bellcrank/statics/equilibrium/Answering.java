@@ -68,6 +68,9 @@ final class Answering {
       return new CentreAnswers(device, balance.pose()).answer(centre, ask);
     }
     if (subject instanceof Subject.Advantage) {
+      if (ask.measure() == Measure.EFFICIENCY || ask.measure() == Measure.RETURN_EFFICIENCY) {
+        return ofLimits(ask);
+      }
       Advantage advantage =
           balance
               .advantage()

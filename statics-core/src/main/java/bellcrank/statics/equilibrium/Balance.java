@@ -325,6 +325,21 @@ public final class Balance {
     return device.advantage().map(pair -> new AdvantageFinder(this, solved).find(pair));
   }
 
+  /**
+   * The ratio of resistance to effort at which both do equal work on the free motion. It is the
+   * ideal advantage, but is told also where the one is a couple and the other a force, and where
+   * one turns a screw.
+   *
+   * @return the ratio in SI units, with the sign of the ratio of forces; it says why if there is
+   *     none
+   */
+  public Answer ratioOfEqualWork() {
+    return device
+        .advantage()
+        .map(pair -> new AdvantageFinder(this, solved).equalWork(pair))
+        .orElseGet(() -> Values.notDefined("no effort and resistance are stated"));
+  }
+
   /** Why forces cannot be told, if so. */
   Optional<Answer> noForces() {
     if (!undecided.isEmpty()) {

@@ -64,7 +64,7 @@ final class AskRange {
     if (subject instanceof Subject.Ratio ratio) {
       return ratio(linear.of(plain(ratio.numerator())), linear.of(plain(ratio.denominator())));
     }
-    if (subject instanceof Subject.Advantage && ask.measure() != Measure.IDEAL) {
+    if (subject instanceof Subject.Advantage && ask.measure() == Measure.ACTUAL) {
       return advantage();
     }
     if (!dependsOnForces(subject)) {

@@ -37,7 +37,12 @@ final class LimitAnswers {
     if (ask.measure() == Measure.VERDICT) {
       return new Answer.Words(limits.verdict().words());
     }
-    return ask.measure() == Measure.FRICTION_FACTOR ? frictionFactor() : plain(ask);
+    return switch (ask.measure()) {
+      case EFFICIENCY -> limits.efficiency().orElseThrow().forward();
+      case RETURN_EFFICIENCY -> limits.efficiency().orElseThrow().back();
+      case FRICTION_FACTOR -> frictionFactor();
+      default -> plain(ask);
+    };
   }
 
   private Answer frictionFactor() {

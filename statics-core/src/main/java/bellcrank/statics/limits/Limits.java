@@ -9,6 +9,7 @@ import bellcrank.statics.device.Pin;
 import bellcrank.statics.device.Pose;
 import bellcrank.statics.device.Screw;
 import bellcrank.statics.device.Sought;
+import bellcrank.statics.device.Subject;
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.ground.Foundation;
@@ -291,6 +292,29 @@ public final class Limits {
         ? Optional.of(
             balance().withForces(LeastForces.values(extreme.forces(), admissible.assembly())))
         : Optional.empty();
+  }
+
+  /**
+   * How much of the work that goes in between the device's stated effort and resistance comes out,
+   * with friction at its limit against the motion, each way.
+   *
+   * @return empty if no effort and resistance are stated
+   */
+  public Optional<Efficiency> efficiency() {
+    return device.advantage().map(pair -> new EfficiencyFinder(this, balance(), pair).find());
+  }
+
+  /**
+   * Whether only limits tell the answer to an ask, so that a balance alone refuses it.
+   *
+   * @param ask what is asked
+   * @return true for ends of ranges, the verdict, the common factor on friction, and efficiencies
+   */
+  public static boolean decide(Ask ask) {
+    return switch (ask.measure()) {
+      case VERDICT, FRICTION_FACTOR, EFFICIENCY, RETURN_EFFICIENCY -> true;
+      default -> ask.subject() instanceof Subject.Extreme;
+    };
   }
 
   /**

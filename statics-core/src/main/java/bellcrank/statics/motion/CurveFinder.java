@@ -1,8 +1,6 @@
 package bellcrank.statics.motion;
 
 import bellcrank.statics.device.Ask;
-import bellcrank.statics.device.Measure;
-import bellcrank.statics.device.Subject;
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.limits.Limits;
@@ -34,7 +32,7 @@ final class CurveFinder {
 
   private OptionalDouble value(double at) {
     Answer answer =
-        isOfLimits()
+        Limits.decide(ask)
             ? Limits.of(course.device(), course.loadCase(), course.pose(at), List.of()).answer(ask)
             : Balance.of(course.device(), course.loadCase(), course.pose(at)).answer(ask);
     if (answer instanceof Answer.Value value) {
@@ -42,11 +40,6 @@ final class CurveFinder {
       return OptionalDouble.of(value.si());
     }
     return OptionalDouble.empty();
-  }
-
-  /** Whether the limits answer it: an end of a range, or the common factor on friction. */
-  private boolean isOfLimits() {
-    return ask.subject() instanceof Subject.Extreme || ask.measure() == Measure.FRICTION_FACTOR;
   }
 
   private Curve find() {

@@ -3,6 +3,7 @@ package bellcrank.statics.motion;
 import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.Pose;
+import bellcrank.statics.ground.Foundation;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
@@ -83,12 +84,38 @@ public sealed interface Find {
    *     value makes a device
    */
   static Find of(DoubleFunction<Device> family, double from, double to, Ask ask, double target) {
+    return of(family, from, to, ask, target, List.of());
+  }
+
+  /**
+   * Searches the devices of a family, as drawn, on stated ground.
+   *
+   * @param family the device for a value of the unknown
+   * @param from least value of the unknown
+   * @param to greatest value, above the least
+   * @param ask what is asked, answered by a number
+   * @param target what the answer shall be, in SI units; angles count modulo a whole turn
+   * @param foundations the ground under contact bases, which counts where limits answer
+   * @return where it is so
+   * @throws bellcrank.statics.device.ModelException as for {@link #of(DoubleFunction, double,
+   *     double, Ask, double)}, or if a foundation is of no contact base
+   */
+  static Find of(
+      DoubleFunction<Device> family,
+      double from,
+      double to,
+      Ask ask,
+      double target,
+      List<Foundation> foundations) {
     return new FindSearch(
             "find",
             value -> {
               Device device = family.apply(value);
               return new FindSearch.Stand(
-                  device, FindSearch.loadCase(device, ask, device.cases().get(0)), Pose.DRAWN);
+                  device,
+                  FindSearch.loadCase(device, ask, device.cases().get(0)),
+                  Pose.DRAWN,
+                  foundations);
             },
             ask,
             target)
@@ -128,7 +155,8 @@ public sealed interface Find {
                 new FindSearch.Stand(
                     course.device(),
                     FindSearch.loadCase(course.device(), ask, course.loadCase()),
-                    course.pose(at)),
+                    course.pose(at),
+                    List.of()),
             ask,
             target)
         .over(course.least().drive(), course.greatest().drive());

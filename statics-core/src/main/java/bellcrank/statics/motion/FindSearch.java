@@ -3,12 +3,11 @@ package bellcrank.statics.motion;
 import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.LoadCase;
-import bellcrank.statics.device.Measure;
 import bellcrank.statics.device.ModelException;
 import bellcrank.statics.device.Pose;
-import bellcrank.statics.device.Subject;
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.equilibrium.Balance;
+import bellcrank.statics.ground.Foundation;
 import bellcrank.statics.limits.Limits;
 import bellcrank.statics.motion.internal.RootSearch;
 import bellcrank.statics.units.Dimension;
@@ -37,8 +36,8 @@ final class FindSearch {
   private Optional<ModelException> mistake = Optional.empty();
   private boolean built;
 
-  /** A device, its loads and its pose. */
-  record Stand(Device device, LoadCase loadCase, Pose pose) {}
+  /** A device, its loads, its pose and what is under it. */
+  record Stand(Device device, LoadCase loadCase, Pose pose, List<Foundation> foundations) {}
 
   FindSearch(String name, DoubleFunction<Stand> stands, Ask ask, double target) {
     this.name = name;
@@ -60,7 +59,7 @@ final class FindSearch {
     if (!Double.isFinite(target)) {
       throw new ModelException(name, "target", target, "a finite number");
     }
-    double zero = (ofLimits() ? ROUNDING_OF_LIMITS : ROUNDING) * scale(from, to);
+    double zero = (Limits.decide(ask) ? ROUNDING_OF_LIMITS : ROUNDING) * scale(from, to);
     RootSearch search = RootSearch.over(this::difference, from, to, zero);
     if (!built && mistake.isPresent()) {
       throw mistake.get();
@@ -85,10 +84,6 @@ final class FindSearch {
       return Optional.of(new Find.Miss(at.getAsDouble(), value.si()));
     }
     return Optional.empty();
-  }
-
-  private boolean ofLimits() {
-    return ask.subject() instanceof Subject.Extreme || ask.measure() == Measure.FRICTION_FACTOR;
   }
 
   /** Answer minus target; angles the shorter way round. */
@@ -120,8 +115,9 @@ final class FindSearch {
 
   private Answer answer(Stand stand) {
     Answer answer =
-        ofLimits() || Limits.concern(stand.device())
-            ? Limits.of(stand.device(), stand.loadCase(), stand.pose(), List.of()).answer(ask)
+        Limits.decide(ask) || Limits.concern(stand.device())
+            ? Limits.of(stand.device(), stand.loadCase(), stand.pose(), stand.foundations())
+                .answer(ask)
             : Balance.of(stand.device(), stand.loadCase(), stand.pose()).answer(ask);
     if (answer instanceof Answer.Words || answer instanceof Answer.LineOfAction) {
       throw new ModelException(

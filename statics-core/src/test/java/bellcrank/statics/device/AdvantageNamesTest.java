@@ -17,8 +17,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class AdvantageNamesTest {
 
   private static final String KINDS =
-      "a force, weight, couple on a member, sought force of given direction, sought couple on a"
-          + " member, sought mass, strut, line, reeving or screw";
+      "a force, weight, couple on a member, sought force of given direction, sought couple,"
+          + " sought mass, strut, line, reeving or screw";
 
   /** A press with one part of each kind that matters. */
   private static DeviceBuilder press() {

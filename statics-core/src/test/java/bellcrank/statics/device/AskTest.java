@@ -613,7 +613,7 @@ class AskTest {
           stay.length each | each | no each: the length of equal parts is the same
           stay.length on knot | on knot | no body: the length of a line is not of one
           centre(ground).x | ground | the name of a member or joint: boom, drum, jib, knot
-          advantage.x | x | what an advantage has: ideal or actual
+          advantage.x | x | what an advantage has: ideal, actual, efficiency or return efficiency
           winding.x | x | what a couple on a screw has: couple
           winding.moment | moment | what a couple on a screw has: couple
           turning.moment about heel | moment | what a sought couple on a screw has: couple
@@ -717,7 +717,15 @@ class AskTest {
             "resultant.line",
             "centre.y",
             "advantage.ideal")
-        .endsWith("advantage", "outcome", "freedoms", "redundancy", "verdict", "friction factor");
+        .endsWith(
+            "advantage",
+            "advantage.efficiency",
+            "advantage.return efficiency",
+            "outcome",
+            "freedoms",
+            "redundancy",
+            "verdict",
+            "friction factor");
   }
 
   @Test

@@ -105,13 +105,20 @@ class ScrewCoupleTest {
   }
 
   @Test
-  void aCoupleOnAScrewIsNoEffortInThePlane() {
+  void aGivenCoupleOnAScrewIsNoEffortInThePlane() {
     assertThatThrownBy(() -> press().load(crank()).advantage("crank", "cheese").build())
         .isInstanceOf(ModelException.class)
         .hasMessageContaining("couple on a member");
-    assertThatThrownBy(() -> press().load(turning()).advantage("turning", "cheese").build())
-        .isInstanceOf(ModelException.class)
-        .hasMessageContaining("sought couple on a member");
+  }
+
+  @Test
+  void aSoughtCoupleOnAScrewWorksByItsLead() {
+    Device device = press().load(turning()).advantage("turning", "cheese").build();
+    Screw screw = (Screw) device.connection("jack").orElseThrow();
+    assertThat(Balance.of(device).ratioOfEqualWork()).isInstanceOf(Answer.Value.class);
+    double ratio = ((Answer.Value) Balance.of(device).ratioOfEqualWork()).si();
+    assertThat(Math.abs(ratio)).isCloseTo(2 * Math.PI / screw.lead() * Math.hypot(30, 2000) / 2000, within(1e-6));
+    assertThat(Balance.of(device).answer("advantage")).isInstanceOf(Answer.Unanswered.class);
   }
 
   @Test

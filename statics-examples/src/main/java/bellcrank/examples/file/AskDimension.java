@@ -36,7 +36,14 @@ final class AskDimension {
       case COUPLE, MOMENT, RAISING, LOWERING -> Optional.of(Dimension.MOMENT);
       case LENGTH, OFFSET, DISTANCE, ARM -> Optional.of(Dimension.LENGTH);
       case MASS -> Optional.of(Dimension.MASS);
-      case RATIO_OF_TENSIONS, IDEAL, ACTUAL, FREEDOMS, REDUNDANCY, FRICTION_FACTOR ->
+      case RATIO_OF_TENSIONS,
+          IDEAL,
+          ACTUAL,
+          EFFICIENCY,
+          RETURN_EFFICIENCY,
+          FREEDOMS,
+          REDUNDANCY,
+          FRICTION_FACTOR ->
           Optional.of(Dimension.NUMBER);
       case LINE, OUTCOME, VERDICT -> Optional.empty();
     };

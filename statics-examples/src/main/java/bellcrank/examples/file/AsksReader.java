@@ -41,6 +41,14 @@ final class AsksReader {
     return asks;
   }
 
+  /** One ask that is answered by a number. */
+  Optional<Ask> numberAsk(Spot spot) {
+    Optional<Ask> ask = spot.text("an ask such as heel.x").flatMap(text -> ask(text, spot));
+    return ask.isPresent() && AskDimension.of(ask.get(), reading.parts()).isEmpty()
+        ? spot.refuse("an ask that is answered by a number")
+        : ask;
+  }
+
   List<Expectation> expectations(Spot spot) {
     List<Expectation> expectations = new ArrayList<>();
     Map<String, Mark> seen = new HashMap<>();

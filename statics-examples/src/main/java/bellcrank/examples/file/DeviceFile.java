@@ -32,6 +32,7 @@ import java.util.Set;
  * @param side the device as seen along its plane, if that is asked
  * @param tables what was taken from tables, one at most for each connection
  * @param travel how the device is to be driven; empty if the file does not say
+ * @param inquiries what is asked beyond that
  */
 public record DeviceFile(
     Device device,
@@ -43,7 +44,8 @@ public record DeviceFile(
     List<Foundation> foundations,
     Optional<SideStatement> side,
     List<TableFriction> tables,
-    Optional<TravelPlan> travel) {
+    Optional<TravelPlan> travel,
+    Inquiries inquiries) {
 
   /**
    * Copies lists and map and checks that the file can be written.
@@ -58,6 +60,7 @@ public record DeviceFile(
    * @param side the device as seen along its plane, if that is asked
    * @param tables what was taken from tables, one at most for each connection
    * @param travel how the device is to be driven; empty if the file does not say
+   * @param inquiries what is asked beyond that
    * @throws ModelException if a unit is not known by its symbol, an ask has two expectations, a
    *     limit or the travel names what the device does not have, a foundation is under no contact
    *     base of the device or under one that has another already, the side view names what the
@@ -71,6 +74,7 @@ public record DeviceFile(
     requireBases(device, foundations);
     travel.ifPresent(plan -> requireDriven(device, plan));
     side.ifPresent(one -> one.check(device));
+    inquiries.check(device, travel);
     tables = List.copyOf(tables);
     requireOnce(tables);
     tables.forEach(one -> one.check(device));
@@ -90,6 +94,46 @@ public record DeviceFile(
             "expect", "value", amount.unit().symbol(), "a unit that its symbol states");
       }
     }
+  }
+
+  /**
+   * A file in which nothing is asked beyond balance, limits and travel.
+   *
+   * @param device the device
+   * @param about texts about it
+   * @param units units of the bare numbers in the file and of the answers
+   * @param asks further asks to be answered, in order
+   * @param expectations expected answers in order, one at most for each ask
+   * @param limits what is varied until the device gives way, by name, in order
+   * @param foundations what is under the contact bases, one at most for each
+   * @param side the device as seen along its plane, if that is asked
+   * @param tables what was taken from tables, one at most for each connection
+   * @param travel how the device is to be driven; empty if the file does not say
+   * @throws ModelException as the whole record does
+   */
+  public DeviceFile(
+      Device device,
+      About about,
+      UnitSystem units,
+      List<Ask> asks,
+      List<Expectation> expectations,
+      Map<String, Variation> limits,
+      List<Foundation> foundations,
+      Optional<SideStatement> side,
+      List<TableFriction> tables,
+      Optional<TravelPlan> travel) {
+    this(
+        device,
+        about,
+        units,
+        asks,
+        expectations,
+        limits,
+        foundations,
+        side,
+        tables,
+        travel,
+        Inquiries.NOTHING);
   }
 
   /**

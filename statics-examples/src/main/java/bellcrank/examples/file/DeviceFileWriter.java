@@ -66,6 +66,7 @@ public final class DeviceFileWriter {
     ground();
     limits();
     travel();
+    new InquiriesText(amounts, file.travel()).write(file.inquiries(), out);
     file.side().ifPresent(side -> out.field("side view", new SideText(amounts).written(side)));
     answers();
     return out.written();
@@ -208,7 +209,7 @@ public final class DeviceFileWriter {
         .ifPresent(
             plan -> {
               out.field("drive", texts.drive(plan.drive()));
-              out.field("travel", texts.travel(plan));
+              out.field("travel", texts.travel(plan, file.inquiries().rests()));
               if (!plan.curves().isEmpty()) {
                 out.field("curves", Flow.list(plan.curves().stream().map(Ask::text).toList()));
               }

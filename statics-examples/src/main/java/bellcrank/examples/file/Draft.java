@@ -184,7 +184,9 @@ final class Draft {
   private static String oneOf(Map<String, ?> words) {
     List<String> sorted = words.keySet().stream().sorted().toList();
     int last = sorted.size() - 1;
-    return String.join(", ", sorted.subList(0, last)) + " or " + sorted.get(last);
+    return last == 0
+        ? sorted.get(0)
+        : String.join(", ", sorted.subList(0, last)) + " or " + sorted.get(last);
   }
 
   private static <E> Optional<E> word(Spot spot, Map<String, E> words) {

@@ -35,6 +35,11 @@ final class FileKeys {
           "drive",
           "travel",
           "curves",
+          "find",
+          "winches",
+          "measured lines",
+          "hang",
+          "balance point",
           "side view",
           "ask",
           "expect");
@@ -135,8 +140,40 @@ final class FileKeys {
   static final Map<String, Set<String>> DRIVES =
       kinds(keys("turn", "against"), keys("length"), keys("slide", "point", "along"));
 
-  static final Set<String> TRAVEL = keys("from", "to", "steps", "meets");
+  static final Set<String> TRAVEL = keys("from", "to", "steps", "meets", "look for");
   static final Set<String> MEETING = keys("point", "of", "edge", "against");
+
+  static final Set<String> FIND = keys("unknown", "from", "to", "ask", "equals", "expect");
+  static final Set<String> FOUND = keys("values", "digits", "source");
+
+  /** Kinds of unknown. */
+  static final Map<String, Set<String>> UNKNOWNS =
+      kinds(
+          keys("move", "along"),
+          keys("place", "along", "measured from"),
+          keys("turn", "about"),
+          keys("mass"),
+          keys("force"),
+          keys("direction"),
+          keys("couple"),
+          keys("reach"),
+          keys("depth"),
+          keys("slope"),
+          keys("drive"));
+
+  /** Kinds of winch: by hand with a crank or a lever, or with a stated pull. */
+  static final Map<String, Set<String>> WINCHES =
+      kinds(
+          keys("crank", "hauls", "drum", "gear ratio", "efficiency", "wound", "length"),
+          keys("lever", "hauls", "drum", "swing", "gear ratio", "efficiency", "wound", "length"),
+          keys("first layer pull", "hauls", "drum", "wound", "length"));
+
+  static final Set<String> DRUM = keys("radius", "rope", "turns", "width", "flange");
+  static final Set<String> MEASURED_LINE =
+      keys("force", "span", "at", "deflection", "errors", "stiffness", "beside");
+  static final Set<String> ERRORS = keys("force", "span", "at", "deflection");
+  static final Set<String> HANG = keys("from", "bodies");
+  static final Set<String> BALANCE_POINT = keys("line", "bodies");
 
   private FileKeys() {}
 

@@ -46,6 +46,11 @@ final class FileReading {
     each(fields, "limits", limitsReader::read);
     TravelReader travelReader = new TravelReader(reading);
     travelReader.read(fields);
+    FindReader findReader = new FindReader(reading);
+    each(fields, "find", findReader::read);
+    HangReader hangReader = new HangReader(reading);
+    each(fields, "hang", hangReader::hang);
+    each(fields, "balance point", hangReader::handle);
     SideViewReader sideReader = new SideViewReader(reading);
     Optional<SideStatement> side = fields.find("side view").flatMap(sideReader::read);
     Optional<Device> device = built(fields, reading);
@@ -56,6 +61,12 @@ final class FileReading {
     List<Expectation> expectations =
         fields.find("expect").map(asksReader::expectations).orElse(List.of());
     Optional<TravelPlan> travel = travelReader.checked(device, asksReader);
+    device.ifPresent(hangReader::check);
+    WinchReader winchReader = new WinchReader(reading, asksReader);
+    each(fields, "winches", winchReader::read);
+    MeasuredLineReader lineReader = new MeasuredLineReader(reading, asksReader);
+    each(fields, "measured lines", lineReader::read);
+    List<FindPlan> finds = findReader.plans(device, asksReader, travel);
     return device.isPresent() && about.isPresent() && root.problems().none()
         ? Optional.of(
             new DeviceFile(
@@ -68,7 +79,14 @@ final class FileReading {
                 groundReader.foundations(),
                 side,
                 reading.tables(),
-                travel))
+                travel,
+                new Inquiries(
+                    finds,
+                    winchReader.winches(),
+                    lineReader.lines(),
+                    hangReader.hangs(),
+                    hangReader.handles(),
+                    travelReader.looksForRest())))
         : Optional.empty();
   }
 

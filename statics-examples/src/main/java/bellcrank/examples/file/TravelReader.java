@@ -19,10 +19,14 @@ final class TravelReader {
 
   private static final String EXAMPLE = "what drives the device, such as {turn: crank}";
 
+  /** What may be looked for on the way. */
+  static final String REST = "rest";
+
   private final Reading reading;
   private final Map<String, Spot> spots = new HashMap<>();
   private Optional<TravelPlan> plan = Optional.empty();
   private Optional<Spot> curves = Optional.empty();
+  private boolean rest;
 
   TravelReader(Reading reading) {
     this.reading = reading;
@@ -76,6 +80,11 @@ final class TravelReader {
     fields.named().forEach(one -> spots.put(part + " " + one.text(), one.value()));
   }
 
+  /** Whether places of rest are looked for on the way. */
+  boolean looksForRest() {
+    return rest;
+  }
+
   private Optional<TravelPlan> travel(Spot spot, Drive drive) {
     Optional<Fields> fields = spot.fields("how far it goes, such as {from: 0, to: 90 deg}");
     if (fields.isEmpty()) {
@@ -92,6 +101,7 @@ final class TravelReader {
             .find("steps")
             .map(one -> draft.orFail(WholeNumber.read(one, 1, TravelPlan.MOST_STEPS), 1))
             .orElse(TravelPlan.USUAL_STEPS);
+    rest = draft.has("look for") && draft.choice("look for", Map.of(REST, true), true);
     List<Meeting> meetings = new ArrayList<>();
     for (Spot item : meets(draft)) {
       Optional<Meeting> meeting = meeting(item, meetings.size() + 1);

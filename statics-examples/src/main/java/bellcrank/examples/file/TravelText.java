@@ -32,7 +32,7 @@ final class TravelText {
         .written();
   }
 
-  String travel(TravelPlan plan) {
+  String travel(TravelPlan plan, boolean rests) {
     Flow flow =
         new Flow()
             .put("from", value(plan.from(), plan.dimension()))
@@ -42,6 +42,9 @@ final class TravelText {
     }
     if (!plan.meetings().isEmpty()) {
       flow.put("meets", Flow.items(plan.meetings().stream().map(TravelText::meeting).toList()));
+    }
+    if (rests) {
+      flow.text("look for", TravelReader.REST);
     }
     return flow.written();
   }

@@ -11,8 +11,10 @@ import java.util.List;
  * @param solution the case, solved
  * @param answers the answers to further asks, in order
  * @param checks the expectations of this case, in order
+ * @param finds what was found for the searches of this case, in order
  */
-public record CaseAnswer(CaseSolution solution, List<Answered> answers, List<Checked> checks) {
+public record CaseAnswer(
+    CaseSolution solution, List<Answered> answers, List<Checked> checks, List<FindAnswer> finds) {
 
   /**
    * Copies the lists.
@@ -20,10 +22,12 @@ public record CaseAnswer(CaseSolution solution, List<Answered> answers, List<Che
    * @param solution the case, solved
    * @param answers the answers to further asks, in order
    * @param checks the expectations of this case, in order
+   * @param finds what was found for the searches of this case, in order
    */
   public CaseAnswer {
     answers = List.copyOf(answers);
     checks = List.copyOf(checks);
+    finds = List.copyOf(finds);
   }
 
   /**

@@ -4,9 +4,7 @@ import bellcrank.examples.file.DeviceFile;
 import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.LoadCase;
-import bellcrank.statics.device.Measure;
 import bellcrank.statics.device.Pose;
-import bellcrank.statics.device.Subject;
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.limits.Limits;
@@ -52,14 +50,8 @@ public record CaseSolution(Balance balance, Optional<Limits> limits) {
     if (limits.isPresent()) {
       return limits.get().answer(ask);
     }
-    return isOfLimits(ask)
+    return Limits.decide(ask)
         ? Limits.of(balance.device(), balance.loadCase().name()).answer(ask)
         : balance.answer(ask);
-  }
-
-  private static boolean isOfLimits(Ask ask) {
-    return ask.subject() instanceof Subject.Extreme
-        || ask.measure() == Measure.VERDICT
-        || ask.measure() == Measure.FRICTION_FACTOR;
   }
 }

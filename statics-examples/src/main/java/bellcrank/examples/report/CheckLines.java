@@ -17,7 +17,7 @@ public final class CheckLines {
    * @return lines with line ends
    */
   public static String of(FileAnswer answer, UnitSystem units) {
-    int all = answer.checks().size();
+    int all = answer.checks().size() + (int) expectedFinds(answer);
     List<String> failures = new ArrayList<>();
     for (CaseAnswer one : answer.cases()) {
       Amounts amounts = Amounts.of(units, one.balance());
@@ -25,11 +25,22 @@ public final class CheckLines {
           .filter(check -> !check.holds())
           .map(check -> ExpectationsSection.words(check, amounts))
           .forEach(failures::add);
+      one.finds().stream()
+          .filter(found -> !found.holds())
+          .map(found -> FindSection.failure(found, amounts))
+          .forEach(failures::add);
     }
     Page page = new Page();
     failures.forEach(page::item);
     // the line that names the file stays one line, however long the name is
     return answer.name() + ": " + verdict(all, failures.size()) + "\n" + page;
+  }
+
+  private static long expectedFinds(FileAnswer answer) {
+    return answer.cases().stream()
+        .flatMap(one -> one.finds().stream())
+        .filter(one -> one.plan().expected().isPresent())
+        .count();
   }
 
   private static String verdict(int all, int failures) {

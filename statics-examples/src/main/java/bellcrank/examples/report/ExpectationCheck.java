@@ -88,7 +88,7 @@ public final class ExpectationCheck {
     return new Checked(expectation, found, allowed, holds);
   }
 
-  private static double withRoom(double allowed, double value) {
+  static double withRoom(double allowed, double value) {
     return allowed * (1 + SLACK) + LAST_PLACES * Math.ulp(value);
   }
 
@@ -103,8 +103,14 @@ public final class ExpectationCheck {
   }
 
   private double allowed(Quantity wanted, Unit unit, int digits) {
+    double size = wanted.si() == 0 ? LoadScale.of(solution.balance()).of(wanted.dimension()) : 0;
+    return allowed(wanted, unit, digits, size);
+  }
+
+  /** Half a unit of the last digit; for a zero in the digits of a size. */
+  static double allowed(Quantity wanted, Unit unit, int digits, double size) {
     if (wanted.si() == 0) {
-      return 0.5 * Math.pow(10, -digits) * LoadScale.of(solution.balance()).of(wanted.dimension());
+      return 0.5 * Math.pow(10, -digits) * size;
     }
     BigDecimal written = BigDecimal.valueOf(unit.fromSi(wanted.si())).round(CERTAIN);
     int exponent = written.precision() - written.scale() - 1;

@@ -74,7 +74,7 @@ public record FileAnswer(String name, DeviceFile file, List<CaseAnswer> cases) {
         checks.add(ExpectationCheck.of(expectation, solution));
       }
     }
-    return new CaseAnswer(solution, answered, checks);
+    return new CaseAnswer(solution, answered, checks, FindAnswer.all(file, loadCase));
   }
 
   private static boolean belongs(Ask ask, LoadCase loadCase) {
@@ -96,6 +96,7 @@ public record FileAnswer(String name, DeviceFile file, List<CaseAnswer> cases) {
    * @return true also if there are none
    */
   public boolean holds() {
-    return checks().stream().allMatch(Checked::holds);
+    return checks().stream().allMatch(Checked::holds)
+        && cases.stream().flatMap(one -> one.finds().stream()).allMatch(FindAnswer::holds);
   }
 }

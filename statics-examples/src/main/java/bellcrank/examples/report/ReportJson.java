@@ -56,6 +56,7 @@ public final class ReportJson {
           page.text("file", answer.name());
           page.text("device", answer.file().device().name());
           page.list("assumptions", answer.file().tables(), one -> assumption(page, one));
+          new InquiriesJson(page, answer.file()).ofFile();
           page.list(
               "answers",
               answer.cases(),
@@ -79,6 +80,7 @@ public final class ReportJson {
     new CaseJson(
             page, one, LimitsAnswer.of(one.solution(), file), SideAnswer.of(one.solution(), file))
         .write();
+    new InquiriesJson(page, file).ofCase(one);
     TravelJson.write(page, TravelAnswer.of(file, one.balance().loadCase()));
   }
 

@@ -1,5 +1,6 @@
 package bellcrank.examples.report;
 
+import bellcrank.examples.file.Inquiries;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.equilibrium.Balance;
@@ -57,7 +58,12 @@ public final class ReportText {
           SideAnswer.of(one.solution(), answer.file()));
       TravelAnswer.of(answer.file(), loadCase)
           .ifPresent(travel -> TravelSection.write(page, travel, Amounts.of(units, one.balance())));
+      Amounts amounts = Amounts.of(units, one.balance());
+      FindSection.write(page, one.finds(), answer.file().travel(), amounts);
+      Inquiries asked = answer.file().inquiries();
+      HaulSection.write(page, asked.winches(), asked.measuredLines(), one.solution(), amounts);
     }
+    HangSection.write(page, answer.file().inquiries(), device, units);
   }
 
   private static String counts(Device device) {

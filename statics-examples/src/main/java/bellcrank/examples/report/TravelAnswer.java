@@ -10,10 +10,12 @@ import bellcrank.statics.device.Sought;
 import bellcrank.statics.device.Subject;
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.equilibrium.Balance;
+import bellcrank.statics.limits.Limits;
 import bellcrank.statics.motion.Course;
 import bellcrank.statics.motion.CourseEnd;
 import bellcrank.statics.motion.Curve;
 import bellcrank.statics.motion.Drive;
+import bellcrank.statics.motion.Rest;
 import bellcrank.statics.motion.Travel;
 import bellcrank.statics.motion.Work;
 import java.util.ArrayList;
@@ -28,9 +30,15 @@ import java.util.Optional;
  * @param travel its course, or why there is none
  * @param curves how each answer changes; none without a course
  * @param rows answers at even steps and at both ends; none without a course
+ * @param rests where it rests by itself; empty if that is not asked, or without a course
  */
 public record TravelAnswer(
-    TravelPlan plan, LoadCase loadCase, Travel travel, List<Curve> curves, List<Row> rows) {
+    TravelPlan plan,
+    LoadCase loadCase,
+    Travel travel,
+    List<Curve> curves,
+    List<Row> rows,
+    Optional<List<Rest.Place>> rests) {
 
   /** Share of the whole way that is rounding. */
   private static final double ROUNDING = 1e-12;
@@ -49,10 +57,12 @@ public record TravelAnswer(
    * @param travel its course, or why there is none
    * @param curves how each answer changes
    * @param rows answers at even steps and at both ends
+   * @param rests where it rests by itself
    */
   public TravelAnswer {
     curves = List.copyOf(curves);
     rows = List.copyOf(rows);
+    rests = rests.map(List::copyOf);
   }
 
   /**
@@ -82,23 +92,32 @@ public record TravelAnswer(
    * @return the answers; empty if the file states no drive
    */
   public static Optional<TravelAnswer> of(DeviceFile file, LoadCase loadCase) {
-    return file.travel().map(plan -> of(file.device(), plan, loadCase));
+    return file.travel().map(plan -> of(file, plan, loadCase));
   }
 
-  private static TravelAnswer of(Device device, TravelPlan plan, LoadCase loadCase) {
+  private static TravelAnswer of(DeviceFile file, TravelPlan plan, LoadCase loadCase) {
+    Device device = file.device();
     Travel travel =
         Travel.of(device, loadCase, plan.drive(), plan.from(), plan.to(), plan.meetings());
     if (!(travel instanceof Course course)) {
-      return new TravelAnswer(plan, loadCase, travel, List.of(), List.of());
+      return new TravelAnswer(plan, loadCase, travel, List.of(), List.of(), Optional.empty());
     }
     List<Ask> asks = plan.curves().isEmpty() ? usual(device, plan.drive()) : plan.curves();
     List<Curve> curves = asks.stream().map(course::curve).toList();
     List<Row> rows = new ArrayList<>();
     for (double drive : drives(plan, course)) {
       Balance balance = Balance.of(device, loadCase, course.pose(drive));
-      rows.add(new Row(drive, asks.stream().map(balance::answer).toList()));
+      Limits limits = Limits.of(device, loadCase, course.pose(drive), List.of());
+      rows.add(
+          new Row(
+              drive,
+              asks.stream()
+                  .map(ask -> Limits.decide(ask) ? limits.answer(ask) : balance.answer(ask))
+                  .toList()));
     }
-    return new TravelAnswer(plan, loadCase, travel, curves, rows);
+    Optional<List<Rest.Place>> rests =
+        file.inquiries().rests() ? Optional.of(Rest.over(course)) : Optional.empty();
+    return new TravelAnswer(plan, loadCase, travel, curves, rows, rests);
   }
 
   /**

@@ -5,6 +5,7 @@ import bellcrank.statics.motion.Course;
 import bellcrank.statics.motion.CourseEnd;
 import bellcrank.statics.motion.Curve;
 import bellcrank.statics.motion.Drive;
+import bellcrank.statics.motion.Rest;
 import bellcrank.statics.motion.Travel;
 import bellcrank.statics.motion.Work;
 import java.util.Locale;
@@ -40,7 +41,19 @@ final class TravelJson {
     page.list("changePoints", course.changePoints(), at -> page.object(() -> driveValue(at)));
     page.list("curves", answer.curves(), curve -> page.object(() -> curve(curve)));
     page.list("rows", answer.rows(), row -> page.object(() -> row(row)));
+    if (answer.rests().isPresent()) {
+      page.list("rests", answer.rests().get(), place -> page.object(() -> rest(place)));
+    } else {
+      page.nothing("rests");
+    }
     account(answer.account());
+  }
+
+  private void rest(Rest.Place place) {
+    page.number("from", place.from());
+    page.number("to", place.to());
+    page.text("kind", word(place.kind()));
+    page.text("words", place.words());
   }
 
   private void drive(Drive drive) {

@@ -1,9 +1,13 @@
 package bellcrank.examples.report;
 
+import bellcrank.statics.device.Measure;
 import bellcrank.statics.equilibrium.Answer;
+import bellcrank.statics.limits.Efficiency;
+import bellcrank.statics.limits.Limits;
 import bellcrank.statics.motion.Course;
 import bellcrank.statics.motion.CourseEnd;
 import bellcrank.statics.motion.Curve;
+import bellcrank.statics.motion.Rest;
 import bellcrank.statics.motion.Travel;
 import bellcrank.statics.motion.Work;
 import bellcrank.statics.units.Dimension;
@@ -57,6 +61,8 @@ final class TravelSection {
       }
       tables();
       answer.curves().forEach(this::extremes);
+      efficiencies(course);
+      answer.rests().ifPresent(this::rests);
       answer.account().ifPresent(this::account);
     }
   }
@@ -165,6 +171,53 @@ final class TravelSection {
         + (answer.isOpen(curve, extreme)
             ? " and still " + open + " towards the end, where it has no value"
             : "");
+  }
+
+  /** Where nothing is lost, an efficiency tells of other loads only; else how exact it is. */
+  private void efficiencies(Course course) {
+    boolean asked =
+        answer.curves().stream()
+            .map(curve -> curve.ask().measure())
+            .anyMatch(one -> one == Measure.EFFICIENCY || one == Measure.RETURN_EFFICIENCY);
+    if (!asked) {
+      return;
+    }
+    double gap = 0;
+    boolean none = true;
+    for (TravelAnswer.Row row : answer.rows()) {
+      Efficiency efficiency =
+          Limits.of(course.device(), course.loadCase(), course.pose(row.drive()), List.of())
+              .efficiency()
+              .orElseThrow();
+      none = none && efficiency.frictionless();
+      gap = Math.max(gap, efficiency.gap());
+    }
+    if (none) {
+      page.item(
+          "no part has friction or losses: what an efficiency differs by from 1 is the work of"
+              + " other loads");
+    } else if (gap > 0) {
+      page.item(
+          "dry pins are closed in from two sides: the efficiencies may be too favourable by "
+              + String.format(Locale.ROOT, "%.0e", gap)
+              + " at most");
+    }
+  }
+
+  private void rests(List<Rest.Place> places) {
+    if (places.isEmpty()) {
+      page.item("left alone, it rests nowhere on the way");
+      return;
+    }
+    page.item("left alone, without efforts and friction:");
+    for (Rest.Place place : places) {
+      page.subitem(
+          (place.from() == place.to()
+                  ? "at " + drive(place.drive())
+                  : "from " + drive(place.from()) + " to " + drive(place.to()))
+              + " it "
+              + place.words());
+    }
   }
 
   /** The account of work: what the efforts do, the loads take, springs keep and sheaves lose. */

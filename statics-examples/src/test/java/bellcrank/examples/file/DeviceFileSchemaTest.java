@@ -93,6 +93,18 @@ class DeviceFileSchemaTest {
         START + "drive: {turn: m}\ntravel: {from: 0}\n",
         START + "drive: {turn: m}\ntravel: {from: 0, to: 1, steps: 0}\n",
         START + "drive: {turn: m}\ntravel: {from: 0, to: 1, meets: [{point: A}]}\n",
+        START + "find: {a: {ask: b, equals: 1}}\n",
+        START + "find: {a: {unknown: {mass: w}, from: 1, to: 2, ask: b}}\n",
+        START + "find: {a: {unknown: {weight: w}, from: 1, to: 2, ask: b, equals: 1}}\n",
+        START + "find: {a: {unknown: {slope: up}, from: 1, to: 2, ask: b, equals: 1}}\n",
+        START + "winches: {a: {crank: 1, hauls: b}}\n",
+        START + "winches: {a: {lever: 1, hauls: b, drum: {radius: 1, rope: 1, turns: 1}}}\n",
+        START + "winches: {a: {crank: 1, hauls: b, drum: {radius: 1, rope: 1}}}\n",
+        START + "measured lines: {a: {force: 1, span: 1}}\n",
+        START + "measured lines: {a: {force: 1, span: 1, deflection: 1, errors: {sag: 1}}}\n",
+        START + "hang: {a: {bodies: [lever]}}\n",
+        START + "balance point: {a: {line: [A]}}\n",
+        START + "drive: {turn: m}\ntravel: {from: 0, to: 1, look for: peace}\n",
         START + "side view: foot\n",
         START + "side view: {base: foot}\n",
         START + "side view: {base: foot, breadth: 1, width: 1}\n",
@@ -185,6 +197,15 @@ class DeviceFileSchemaTest {
     addKinds(mappings, "drive-", FileKeys.DRIVES);
     mappings.put("travel", FileKeys.TRAVEL);
     mappings.put("meeting", FileKeys.MEETING);
+    mappings.put("find", FileKeys.FIND);
+    mappings.put("found", FileKeys.FOUND);
+    addKinds(mappings, "unknown-", FileKeys.UNKNOWNS);
+    addKinds(mappings, "winch-", FileKeys.WINCHES);
+    mappings.put("drum", FileKeys.DRUM);
+    mappings.put("measured-line", FileKeys.MEASURED_LINE);
+    mappings.put("errors", FileKeys.ERRORS);
+    mappings.put("hang", FileKeys.HANG);
+    mappings.put("balance-point", FileKeys.BALANCE_POINT);
     return mappings;
   }
 
