@@ -162,26 +162,26 @@ final class InquiriesFileTest {
       delimiter = '¦',
       quoteCharacter = '´',
       value = {
-        "find: {f: {unknown: {mass: hand}, from: 1, to: 2, ask: rope, equals: 60}}¦12:20: find → f →"
+        "find: {f: {unknown: {mass: hand}, from: 1, to: 2, ask: rope, equals: 60}}¦12:21: find → f →"
             + " unknown: found hand; wanted: the name of a weight",
-        "find: {f: {unknown: {mass: ston}, from: 1, to: 2, ask: rope, equals: 60}}¦12:27: find → f →"
+        "find: {f: {unknown: {mass: ston}, from: 1, to: 2, ask: rope, equals: 60}}¦12:28: find → f →"
             + " unknown → mass: found \"ston\"; wanted: the name of a load or sought quantity; the"
             + " nearest is \"stone\"",
-        "find: {f: {unknown: {mass: stone}, from: 3, to: 2, ask: rope, equals: 60}}¦12:48: find → f →"
+        "find: {f: {unknown: {mass: stone}, from: 3, to: 2, ask: rope, equals: 60}}¦12:49: find → f →"
             + " to: found",
-        "find: {f: {unknown: {mass: stone}, from: 1, to: 2, ask: outcome, equals: 60}}¦12:56: find → f"
+        "find: {f: {unknown: {mass: stone}, from: 1, to: 2, ask: outcome, equals: 60}}¦12:57: find → f"
             + " → ask: found \"outcome\"; wanted: an ask that is answered by a number",
-        "find: {f: {unknown: {mass: stone}, from: 1, to: 2, ask: rope, equals: 60 kg}}¦12:70: find → f"
+        "find: {f: {unknown: {mass: stone}, from: 1, to: 2, ask: rope, equals: 60 kg}}¦12:71: find → f"
             + " → equals: found \"60 kg\"; wanted: a force",
-        "find: {f: {unknown: {drive: travel}, ask: rope, equals: 60}}¦12:20: find → f → unknown: found"
+        "find: {f: {unknown: {drive: travel}, ask: rope, equals: 60}}¦12:21: find → f → unknown: found"
             + " no travel; wanted: a file with the keys drive and travel",
-        "find: {f: {unknown: {slope: up}, from: 1, to: 2, ask: rope, equals: 60}}¦12:28: find → f →"
+        "find: {f: {unknown: {slope: up}, from: 1, to: 2, ask: rope, equals: 60}}¦12:29: find → f →"
             + " unknown → slope: found \"up\"; wanted: ground",
-        "find: {f: {unknown: {move: [], along: up}, from: 1, to: 2, ask: rope, equals: 60}}¦12:27: find"
+        "find: {f: {unknown: {move: [], along: up}, from: 1, to: 2, ask: rope, equals: 60}}¦12:28: find"
             + " → f → unknown → move: found",
         "winches: {w: {crank: 0, hauls: rope, drum: {radius: 9, rope: 1, turns: 9}}}¦12:11: winches → w:"
             + " found radius 0",
-        "winches: {w: {crank: 1, hauls: rope.length, drum: {radius: 9, rope: 1, turns: 9}}}¦12:32:"
+        "winches: {w: {crank: 1, hauls: rope.length, drum: {radius: 9, rope: 1, turns: 9}}}¦12:33:"
             + " winches → w → hauls: found \"rope.length\"; wanted: an ask for a tension or force",
         "winches: {w: {crank: 1, hauls: rope, drum: {radius: 9, rope: 1}}}¦12:44: winches → w → drum:"
             + " found neither turns nor width",
