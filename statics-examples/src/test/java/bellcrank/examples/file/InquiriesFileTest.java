@@ -181,7 +181,7 @@ final class InquiriesFileTest {
             + " → f → unknown → move: found",
         "winches: {w: {crank: 0, hauls: rope, drum: {radius: 9, rope: 1, turns: 9}}}¦12:11: winches → w:"
             + " found radius 0",
-        "winches: {w: {crank: 1, hauls: rope.length, drum: {radius: 9, rope: 1, turns: 9}}}¦12:33:"
+        "winches: {w: {crank: 1, hauls: rope.length, drum: {radius: 9, rope: 1, turns: 9}}}¦12:32:"
             + " winches → w → hauls: found \"rope.length\"; wanted: an ask for a tension or force",
         "winches: {w: {crank: 1, hauls: rope, drum: {radius: 9, rope: 1}}}¦12:44: winches → w → drum:"
             + " found neither turns nor width",

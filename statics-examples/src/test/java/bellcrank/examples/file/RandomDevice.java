@@ -46,6 +46,7 @@ import bellcrank.statics.ground.FrictionTable;
 import bellcrank.statics.ground.Presumptive;
 import bellcrank.statics.ground.SoilTable;
 import bellcrank.statics.ground.Undrained;
+import bellcrank.statics.limits.Limits;
 import bellcrank.statics.limits.SideLoad;
 import bellcrank.statics.limits.SideStay;
 import bellcrank.statics.limits.Variation;
@@ -557,7 +558,10 @@ final class RandomDevice {
   private List<Ask> asks(Device built) {
     List<Ask> asks = new ArrayList<>();
     for (Ask ask : Ask.all(built)) {
-      boolean number = ask.measure() != Measure.LINE && !(ask.subject() instanceof Subject.Whole);
+      boolean number =
+          ask.measure() != Measure.LINE
+              && !(ask.subject() instanceof Subject.Whole)
+              && !Limits.decide(ask);
       if (chance(10)) {
         asks.add(number && chance(3) ? ask.greatest() : ask);
       }
