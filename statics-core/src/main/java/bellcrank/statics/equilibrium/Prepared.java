@@ -1,17 +1,13 @@
 package bellcrank.statics.equilibrium;
 
 import bellcrank.statics.device.Ask;
-import bellcrank.statics.device.Connection;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.LoadCase;
-import bellcrank.statics.device.Measure;
 import bellcrank.statics.device.ModelException;
-import bellcrank.statics.device.Pin;
 import bellcrank.statics.device.Pose;
-import bellcrank.statics.device.Sought;
-import bellcrank.statics.device.Subject;
 import bellcrank.statics.equilibrium.internal.Assembly;
 import bellcrank.statics.equilibrium.internal.PreparedSystem;
+import java.util.Optional;
 
 /**
  * A device whose order of solution is found once, for many poses or cases: solving again allocates
@@ -84,86 +80,29 @@ public final class Prepared {
    * @throws ModelException if the ask is none, or is not a single unknown
    */
   public Slot slot(String ask) {
-    Ask checked = Ask.parse(ask).check(device);
-    if (checked.subject() instanceof Subject.Part part
-        && checked.about().isEmpty()
-        && !checked.each()) {
-      int index = 0;
-      for (Connection connection : device.connections()) {
-        if (connection.name().equals(part.name())) {
-          Slot found = slot(connection, index, checked);
-          if (found.column() >= 0) {
-            return found;
-          }
-        }
-        index++;
-      }
-      if (device.load(part.name()).orElse(null) instanceof Sought sought) {
-        return sought(sought, checked);
-      }
-    }
-    throw unusable(ask);
+    return new SlotFinder(device, system.assembly())
+        .find(Ask.parse(ask).check(device))
+        .orElseThrow(
+            () ->
+                new ModelException(
+                    "prepared",
+                    "ask",
+                    '"' + ask + '"',
+                    "an ask for one unknown, such as a component of a pin, a tension or a sought"
+                        + " size"));
   }
 
-  private static ModelException unusable(String ask) {
-    return new ModelException(
-        "prepared",
-        "ask",
-        '"' + ask + '"',
-        "an ask for one unknown, such as a component of a pin, a tension or a sought size");
-  }
-
-  private Slot sought(Sought sought, Ask ask) {
-    int column = system.assembly().soughtColumn(sought.name());
-    boolean value = ask.measure() == Measure.VALUE || ask.measure() == Measure.MASS;
-    double g = device.gravity().norm();
-    return switch (sought.want()) {
-      case FORCE -> value ? new Slot(column, 1) : refuse(ask);
-      case COUPLE -> new Slot(column, device.size());
-      case INTENSITY ->
-          value ? new Slot(column, 1 / SoughtAnswers.length(device, sought)) : refuse(ask);
-      case MASS -> value && g > 0 ? new Slot(column, 1 / g) : refuse(ask);
-      case COMPONENTS ->
-          ask.measure() == Measure.X
-              ? new Slot(column, 1)
-              : ask.measure() == Measure.Y ? new Slot(column + 1, 1) : refuse(ask);
-    };
-  }
-
-  private static Slot refuse(Ask ask) {
-    throw unusable(ask.text());
-  }
-
-  private Slot slot(Connection connection, int index, Ask ask) {
-    Assembly assembly = system.assembly();
-    int column = assembly.firstColumn(index);
-    int count = assembly.columnCount(index);
-    String body = ask.on().orElse(connection.bodies().get(0));
-    int place = connection.bodies().indexOf(body);
-    boolean axial = assembly.columnCount(index) == 1;
-    return switch (ask.measure()) {
-      case X, Y -> {
-        boolean pinOrClamp = connection instanceof Pin || connection.kind().equals("clamp");
-        int offset = ask.measure() == Measure.X ? 0 : 1;
-        boolean joint = connection instanceof Pin && count > 2;
-        yield !pinOrClamp
-            ? new Slot(-1, 0)
-            : joint
-                ? new Slot(column + 2 * place + offset, 1)
-                : new Slot(column + offset, place == 0 ? 1 : -1);
-      }
-      case NORMAL -> new Slot(column, 1);
-      case FRICTION -> count > 1 ? new Slot(column + 1, 1) : new Slot(-1, 0);
-      case TENSION -> new Slot(column, 1);
-      case COMPRESSION -> new Slot(column, -1);
-      case END_TENSION -> new Slot(column + count - 1, assembly.lastMultiple(index));
-      case COUPLE ->
-          assembly.isCouple(column + count - 1)
-              ? new Slot(column + count - 1, place == 0 ? device.size() : -device.size())
-              : new Slot(-1, 0);
-      case VALUE -> axial && !(connection instanceof Pin) ? new Slot(column, 1) : new Slot(-1, 0);
-      default -> new Slot(-1, 0);
-    };
+  /**
+   * Where the answer to an ask is found after a solve by any prepared form of a device, if it is a
+   * single unknown.
+   *
+   * @param device the device
+   * @param ask what is asked
+   * @return the slot; empty if the answer is not a single unknown
+   * @throws ModelException if the ask names what the device does not have
+   */
+  public static Optional<Slot> slot(Device device, Ask ask) {
+    return new SlotFinder(device, Assembly.of(device)).find(ask.check(device));
   }
 
   /**

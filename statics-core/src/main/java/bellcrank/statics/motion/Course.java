@@ -9,6 +9,7 @@ import bellcrank.statics.equilibrium.BodyMotion;
 import bellcrank.statics.equilibrium.internal.Assembly;
 import bellcrank.statics.equilibrium.internal.Closure;
 import bellcrank.statics.geometry.Point;
+import bellcrank.statics.motion.internal.Seat;
 import bellcrank.statics.motion.internal.Tracer;
 import java.util.ArrayList;
 import java.util.List;
@@ -121,16 +122,54 @@ public final class Course implements Travel {
     return stand(at).pose();
   }
 
-  private Closure stand(double at) {
+  /** A closure that stands at a value of the drive. */
+  Closure stand(double at) {
+    Closure closure = closure();
+    put(seat(closure), at);
+    return closure;
+  }
+
+  /** A closure of the device, as drawn, its drive let go. */
+  Closure closure() {
+    return Closure.of(assembly, released);
+  }
+
+  /** What puts a closure to places of this course. */
+  Seat seat(Closure closure) {
+    return up.seat(closure);
+  }
+
+  /** Puts a seat to a value of the drive. */
+  void put(Seat seat, double at) {
     double room = 1e-9 * Math.max(1, greatest.drive() - least.drive());
     if (!(at >= least.drive() - room && at <= greatest.drive() + room)) {
       throw new ModelException(
           device.name(), "drive", at, "from " + least.drive() + " to " + greatest.drive());
     }
     double within = Math.max(least.drive(), Math.min(greatest.drive(), at));
-    Closure closure = Closure.of(assembly, released);
-    (within < 0 ? down : up).stand(closure, within / unit);
-    return closure;
+    (within < 0 ? down : up).put(seat, within / unit);
+  }
+
+  /** Configurations that were found on the way between two values, in ascending order. */
+  List<double[]> configurations(double from, double to) {
+    List<double[]> found = new ArrayList<>(down.configurations(from / unit, to / unit));
+    // both ways begin at the drawn pose
+    found.addAll(up.configurations(Math.max(0, from / unit), to / unit));
+    return found;
+  }
+
+  /** How fast the drive goes where a closure stands, in rad or m, at given velocities. */
+  double rate(Closure closure, double[] velocities) {
+    return unit * up.rate(closure, velocities);
+  }
+
+  /**
+   * A sweep through many poses, which allocates nothing on the way.
+   *
+   * @return a new sweep, as drawn, for one thread at a time
+   */
+  public Sweep sweep() {
+    return new Sweep(this);
   }
 
   /**
@@ -165,11 +204,12 @@ public final class Course implements Travel {
 
   /**
    * The account of work between two values of the drive: what efforts and loads do and what springs
-   * take up. It is a check of forces and motion against one another.
+   * take up. It is a check of forces and motion against one another. It is added up along the
+   * motion, not along the drive, so it closes up to a dead centre as well.
    *
    * @param from value of the drive at the beginning
    * @param to value of the drive at the end; may be the smaller one
-   * @return the work; empty if an effort is not told somewhere on the way, as at a dead centre
+   * @return the work; empty if an effort is not told somewhere on the way
    * @throws ModelException if a value lies beyond an end
    */
   public Optional<Work> work(double from, double to) {

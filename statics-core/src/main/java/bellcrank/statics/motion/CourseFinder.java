@@ -54,18 +54,12 @@ final class CourseFinder {
     double[] start = closure.configuration();
     Watch upWatch = watch.from(closure.pose());
     Tracer up =
-        Tracer.follow(
-            closure, driver, forward, greatest / unit, 1, d -> upWatch.isFine(closure.pose()));
+        Tracer.follow(closure, driver, forward, greatest / unit, 1, d -> upWatch.isFine(closure));
     closure.restore(start);
     Watch downWatch = watch.from(closure.pose());
     Tracer down =
         Tracer.follow(
-            closure,
-            driver,
-            times(forward, -1),
-            least / unit,
-            -1,
-            d -> downWatch.isFine(closure.pose()));
+            closure, driver, times(forward, -1), least / unit, -1, d -> downWatch.isFine(closure));
     if (up.end() == Tracer.End.STUCK
         && down.end() == Tracer.End.STUCK
         && up.reached() - down.reached() < FIRST_INSTANT) {

@@ -3,6 +3,7 @@ package bellcrank.statics.motion;
 import bellcrank.statics.device.Ask;
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.equilibrium.Balance;
+import bellcrank.statics.equilibrium.Prepared;
 import bellcrank.statics.limits.Limits;
 import bellcrank.statics.motion.internal.Peak;
 import bellcrank.statics.units.Dimension;
@@ -19,11 +20,21 @@ final class CurveFinder {
 
   private final Course course;
   private final Ask ask;
+  private final Sweep sweep;
+
+  /** Where the answer is found if it is one unknown. */
+  private final Optional<Prepared.Slot> slot;
+
   private Dimension dimension = Dimension.NUMBER;
+
+  /** Whether an answer has told the dimension. */
+  private boolean known;
 
   private CurveFinder(Course course, Ask ask) {
     this.course = course;
     this.ask = ask;
+    sweep = course.sweep();
+    slot = Limits.decide(ask) ? Optional.empty() : Prepared.slot(course.device(), ask);
   }
 
   static Curve find(Course course, Ask ask) {
@@ -31,12 +42,22 @@ final class CurveFinder {
   }
 
   private OptionalDouble value(double at) {
+    sweep.moveTo(at);
+    if (known && slot.isPresent() && sweep.isFair()) {
+      return OptionalDouble.of(sweep.value(slot.get()));
+    }
+    return answered();
+  }
+
+  /** The answer of a balance, or of the limits, where the sweep stands. */
+  private OptionalDouble answered() {
     Answer answer =
         Limits.decide(ask)
-            ? Limits.of(course.device(), course.loadCase(), course.pose(at), List.of()).answer(ask)
-            : Balance.of(course.device(), course.loadCase(), course.pose(at)).answer(ask);
+            ? Limits.of(course.device(), course.loadCase(), sweep.pose(), List.of()).answer(ask)
+            : Balance.of(course.device(), course.loadCase(), sweep.pose()).answer(ask);
     if (answer instanceof Answer.Value value) {
       dimension = value.dimension();
+      known = true;
       return OptionalDouble.of(value.si());
     }
     return OptionalDouble.empty();
@@ -48,7 +69,10 @@ final class CurveFinder {
     List<Curve.Sample> samples = new ArrayList<>();
     for (int k = 0; k <= STEPS; k++) {
       double at = k == STEPS ? to : from + (to - from) * k / STEPS;
-      value(at).ifPresent(value -> samples.add(new Curve.Sample(at, value)));
+      sweep.moveTo(at);
+      // an end may be a dead centre, where a balance tells whether the answer is fixed
+      (k == 0 || k == STEPS ? answered() : value(at))
+          .ifPresent(value -> samples.add(new Curve.Sample(at, value)));
     }
     return new Curve(ask, dimension, samples, extreme(samples, -1), extreme(samples, 1));
   }

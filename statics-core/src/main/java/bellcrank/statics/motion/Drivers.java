@@ -13,7 +13,6 @@ import bellcrank.statics.equilibrium.internal.Assembly;
 import bellcrank.statics.equilibrium.internal.Closure;
 import bellcrank.statics.geometry.Direction;
 import bellcrank.statics.geometry.Point;
-import bellcrank.statics.geometry.Vector;
 import bellcrank.statics.motion.internal.Driver;
 import java.util.List;
 
@@ -75,13 +74,11 @@ final class Drivers {
       }
 
       @Override
-      public double[] row(Closure closure) {
-        double[] row = new double[closure.speeds()];
-        row[closure.assembly().firstRow(member) + 2] = 1;
+      public void addRow(Closure closure, double[] row) {
+        row[closure.assembly().firstRow(member) + 2] += 1;
         if (other >= 0) {
           row[closure.assembly().firstRow(other) + 2] -= 1;
         }
-        return row;
       }
     };
   }
@@ -94,12 +91,8 @@ final class Drivers {
       }
 
       @Override
-      public double[] row(Closure closure) {
-        double[] row = closure.row(column);
-        for (int i = 0; i < row.length; i++) {
-          row[i] = -row[i];
-        }
-        return row;
+      public void addRow(Closure closure, double[] row) {
+        closure.addRow(column, -1, row);
       }
     };
   }
@@ -112,24 +105,24 @@ final class Drivers {
     int body = device.bodyIndex(slide.body());
     Point drawn = device.point(slide.point());
     Direction along = slide.along();
+    double qx = (drawn.x() - device.middle().x()) / device.size();
+    double qy = (drawn.y() - device.middle().y()) / device.size();
     return new Driver() {
       @Override
       public double value(Closure closure) {
-        Point now = closure.at(body, drawn);
-        return Vector.of(along.x(), along.y()).dot(drawn.to(now)) / device.size();
+        return along.x() * (closure.x(body, qx, qy) - qx)
+            + along.y() * (closure.y(body, qx, qy) - qy);
       }
 
       @Override
-      public double[] row(Closure closure) {
-        double[] row = new double[closure.speeds()];
+      public void addRow(Closure closure, double[] row) {
         int first = closure.assembly().firstRow(body);
-        row[first] = along.x();
-        row[first + 1] = along.y();
+        row[first] += along.x();
+        row[first + 1] += along.y();
         if (body < closure.assembly().memberCount()) {
-          Vector arm = device.middle().to(closure.at(body, drawn)).times(1 / device.size());
-          row[first + 2] = arm.x() * along.y() - arm.y() * along.x();
+          row[first + 2] +=
+              closure.x(body, qx, qy) * along.y() - closure.y(body, qx, qy) * along.x();
         }
-        return row;
       }
     };
   }

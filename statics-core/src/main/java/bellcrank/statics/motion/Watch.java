@@ -16,10 +16,14 @@ import bellcrank.statics.device.Slot;
 import bellcrank.statics.device.Wrap;
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.equilibrium.Balance;
+import bellcrank.statics.equilibrium.Prepared;
+import bellcrank.statics.equilibrium.internal.Closure;
+import bellcrank.statics.equilibrium.internal.PreparedSystem;
 import bellcrank.statics.geometry.Point;
 import bellcrank.statics.geometry.Vector;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Watches a course for what ends it: a line that would push, a contact that would pull, parts that
@@ -36,6 +40,11 @@ final class Watch {
   private final List<Meeting> meetings;
   private final List<Ask> asks = new ArrayList<>();
   private final List<Integer> sides = new ArrayList<>();
+  private final List<Prepared.Slot> slots = new ArrayList<>();
+
+  /** What solves the forces quickly; empty if some of them is no single unknown. */
+  private Optional<PreparedSystem.Storage> quick = Optional.empty();
+
   private CourseEnd.Why why = CourseEnd.Why.STATED;
   private String part = "";
 
@@ -60,8 +69,13 @@ final class Watch {
         Ask ask = Ask.of(connection.name(), measure);
         if (balance.answer(ask) instanceof Answer.Value value && value.si() >= -slack(balance)) {
           watch.asks.add(ask);
+          Prepared.slot(device, ask).ifPresent(watch.slots::add);
         }
       }
+    }
+    if (!watch.asks.isEmpty() && watch.slots.size() == watch.asks.size()) {
+      PreparedSystem system = new PreparedSystem(device);
+      watch.quick = system.isSquare() ? Optional.of(system.storage()) : Optional.empty();
     }
     return watch;
   }
@@ -91,8 +105,27 @@ final class Watch {
     return ROUNDING * largest;
   }
 
-  /** Whether nothing has ended the course yet. */
-  boolean isFine(Pose pose) {
+  /** Whether nothing has ended the course yet, where a closure of the device stands. */
+  boolean isFine(Closure closure) {
+    boolean holds = asks.isEmpty() || noneIsBelowZero(closure);
+    return (holds && meetings.isEmpty()) || isFine(closure.pose(), holds);
+  }
+
+  /** Whether all watched forces are surely above zero; if not, the balance decides. */
+  private boolean noneIsBelowZero(Closure closure) {
+    PreparedSystem.Storage storage = quick.orElse(null);
+    if (storage == null || !storage.solve(closure, loadCase)) {
+      return false;
+    }
+    for (Prepared.Slot slot : slots) {
+      if (!(storage.unknown(slot.column()) * slot.factor() >= 0)) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private boolean isFine(Pose pose, boolean holds) {
     for (int k = 0; k < meetings.size(); k++) {
       Meeting meeting = meetings.get(k);
       if (side(meeting, pose) * sides.get(k) < 0 && isBeside(meeting, pose)) {
@@ -101,10 +134,11 @@ final class Watch {
         return false;
       }
     }
-    if (asks.isEmpty()) {
-      return true;
-    }
-    Balance balance = Balance.of(device, loadCase, pose);
+    return holds || isFine(Balance.of(device, loadCase, pose));
+  }
+
+  /** Whether no watched force is below zero by more than rounding. */
+  private boolean isFine(Balance balance) {
     for (Ask ask : asks) {
       if (balance.answer(ask) instanceof Answer.Value value && value.si() < -slack(balance)) {
         why = ask.measure() == Measure.NORMAL ? CourseEnd.Why.LIFTS : CourseEnd.Why.SLACK;

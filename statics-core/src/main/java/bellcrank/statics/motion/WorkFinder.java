@@ -19,16 +19,23 @@ import bellcrank.statics.device.Weight;
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.equilibrium.BodyMotion;
+import bellcrank.statics.equilibrium.internal.Closure;
 import bellcrank.statics.geometry.Point;
 import bellcrank.statics.geometry.Vector;
+import bellcrank.statics.motion.internal.Coordinate;
+import bellcrank.statics.motion.internal.GaussRule;
+import bellcrank.statics.motion.internal.Seat;
+import bellcrank.statics.motion.internal.Tracer;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
 /** Adds up the work over a part of a course. */
 final class WorkFinder {
 
-  /** Panels of Simpson's rule; even. */
-  private static final int PANELS = 400;
+  /** Abscissas of Gauss's rule in each interval between places on the way. */
+  private static final int POINTS = 5;
 
   private final Course course;
   private final Device device;
@@ -40,8 +47,10 @@ final class WorkFinder {
 
   /** The work; empty where an effort is not told somewhere on the way. */
   Optional<Work> between(double from, double to) {
-    Pose start = course.pose(from);
-    Pose end = course.pose(to);
+    Closure first = course.stand(from);
+    Closure last = course.stand(to);
+    Pose start = first.pose();
+    Pose end = last.pose();
     double loads = 0;
     double stored = 0;
     for (Load load : device.loads()) {
@@ -63,28 +72,59 @@ final class WorkFinder {
                     + half(strut, strut.second(), start, end));
       }
     }
+    List<double[]> places = new ArrayList<>();
+    places.add(first.configuration());
+    List<double[]> between =
+        new ArrayList<>(course.configurations(Math.min(from, to), Math.max(from, to)));
+    if (from > to) {
+      Collections.reverse(between);
+    }
+    places.addAll(between);
+    places.add(last.configuration());
     double effort = 0;
-    for (int k = 0; k <= PANELS; k++) {
-      double weight = k == 0 || k == PANELS ? 1 : k % 2 == 1 ? 4 : 2;
-      double at = k == PANELS ? to : from + (to - from) * k / PANELS;
-      Optional<Rates> rates = rates(at);
-      if (rates.isEmpty()) {
+    for (int k = 0; k + 1 < places.size(); k++) {
+      Optional<Rates> done = over(places.get(k), places.get(k + 1));
+      if (done.isEmpty()) {
         return Optional.empty();
       }
-      double share = weight * (to - from) / PANELS / 3;
-      effort += share * rates.get().effort();
-      loads += share * rates.get().following();
+      effort += done.get().effort();
+      loads += done.get().following();
     }
     return Optional.of(new Work(effort, loads, stored));
   }
 
-  /** Power at a rate of one of the drive: of efforts, and of loads that turn with their member. */
+  /** Work of efforts, and of loads that turn with their member; or their powers. */
   private record Rates(double effort, double following) {}
 
-  private Optional<Rates> rates(double at) {
-    Pose pose = course.pose(at);
+  /** Between two places that are near one another, in terms of the number that changes most. */
+  private Optional<Rates> over(double[] from, double[] to) {
+    Coordinate coordinate = Coordinate.ofLargestChange(from, to);
+    double begin = from[coordinate.index()];
+    double change = to[coordinate.index()] - begin;
+    double effort = 0;
+    double following = 0;
+    Closure closure = course.closure();
+    Seat seat = new Seat(closure, coordinate);
+    GaussRule rule = GaussRule.of(POINTS);
+    for (int k = 0; k < POINTS && change != 0; k++) {
+      seat.put(from, to, rule.share(k), begin + rule.share(k) * change);
+      Optional<Rates> rates = rates(closure, Tracer.velocities(closure, coordinate));
+      if (rates.isEmpty()) {
+        return Optional.empty();
+      }
+      effort += change * rule.weight(k) * rates.get().effort();
+      following += change * rule.weight(k) * rates.get().following();
+    }
+    return Optional.of(new Rates(effort, following));
+  }
+
+  private Optional<Rates> rates(Closure closure, double[] velocities) {
+    if (velocities.length == 0) {
+      return Optional.empty();
+    }
+    Pose pose = closure.pose();
     Balance balance = Balance.of(device, course.loadCase(), pose);
-    List<BodyMotion> motions = course.velocities(at);
+    List<BodyMotion> motions = CourseFinder.motions(device, closure, velocities);
     double effort = 0;
     double following = 0;
     for (Sought sought : device.sought()) {
@@ -100,7 +140,7 @@ final class WorkFinder {
         return Optional.empty();
       }
       // a tension draws its ends together, so it takes work out while its length grows
-      effort -= tension.si();
+      effort -= tension.si() * course.rate(closure, velocities);
     }
     for (Load load : device.loads()) {
       if (isFollowing(load)) {

@@ -9,6 +9,7 @@ final class AxialLaw extends ForceLaw {
   private final double ay;
   private final double bx;
   private final double by;
+  private final double drawnLength;
 
   AxialLaw(String owner, int first, int second, double ax, double ay, double bx, double by) {
     super(owner, 1, 2);
@@ -18,6 +19,7 @@ final class AxialLaw extends ForceLaw {
     this.ay = ay;
     this.bx = bx;
     this.by = by;
+    drawnLength = Math.sqrt((bx - ax) * (bx - ax) + (by - ay) * (by - ay));
   }
 
   @Override
@@ -47,6 +49,6 @@ final class AxialLaw extends ForceLaw {
   void gaps(Placements at, double[] gaps) {
     double dx = at.x(second, bx, by) - at.x(first, ax, ay);
     double dy = at.y(second, bx, by) - at.y(first, ax, ay);
-    gaps[firstColumn] = Math.hypot(bx - ax, by - ay) - Math.hypot(dx, dy);
+    gaps[firstColumn] = drawnLength - Math.sqrt(dx * dx + dy * dy);
   }
 }

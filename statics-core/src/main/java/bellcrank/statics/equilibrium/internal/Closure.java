@@ -44,8 +44,21 @@ public final class Closure {
   /** A quicker way to correct, where rows and velocities are few and as many. */
   private final Optional<SquareRows> square;
 
+  /** The held rows with the row of a drive, in order; found when a drive first asks. */
+  private Optional<DrivenRows> driven = Optional.empty();
+
+  private final boolean asMany;
+  private final double[] right;
+
+  /** Whether gaps and actions are those of the present place. */
+  private boolean gapsKnown;
+
+  private boolean actionsKnown;
+
   /** Length of the fastest motion that the last rows allow, and the least that they forbid. */
   private double least;
+
+  private double opening;
 
   private Closure(Assembly assembly, List<Integer> released) {
     this.assembly = assembly;
@@ -60,10 +73,10 @@ public final class Closure {
     for (int column : released) {
       held[column] = false;
     }
+    asMany = SquareRows.fits(assembly, held);
     square =
-        rows <= LARGE && SquareRows.fits(assembly, held)
-            ? Optional.of(SquareRows.of(assembly, held))
-            : Optional.empty();
+        rows <= LARGE && asMany ? Optional.of(SquareRows.of(assembly, held)) : Optional.empty();
+    right = new double[rows];
     put();
   }
 
@@ -111,6 +124,8 @@ public final class Closure {
   }
 
   private void put() {
+    gapsKnown = false;
+    actionsKnown = false;
     for (int body = 0; body < assembly.bodyCount(); body++) {
       placements.put(body, place[3 * body], place[3 * body + 1], place[3 * body + 2]);
     }
@@ -134,9 +149,23 @@ public final class Closure {
     put();
   }
 
+  private void gaps() {
+    if (!gapsKnown) {
+      assembly.gaps(placements, gaps);
+      gapsKnown = true;
+    }
+  }
+
+  private void actions() {
+    if (!actionsKnown) {
+      assembly.evaluate(placements, actions);
+      actionsKnown = true;
+    }
+  }
+
   /** Largest gap of the held restraints, scaled by the device's size. */
   public double error() {
-    assembly.gaps(placements, gaps);
+    gaps();
     double worst = 0;
     for (int column = 0; column < columns; column++) {
       worst = held[column] ? Math.max(worst, Math.abs(gaps[column])) : worst;
@@ -146,7 +175,7 @@ public final class Closure {
 
   /** Gap of one unknown, scaled; of a rope or strut its shortening. */
   public double gap(int column) {
-    assembly.gaps(placements, gaps);
+    gaps();
     return gaps[column];
   }
 
@@ -156,21 +185,22 @@ public final class Closure {
    * @return by velocities
    */
   public double[] row(int column) {
-    assembly.evaluate(placements, actions);
     double[] row = new double[rows];
-    addRow(column, row);
+    addRow(column, 1, row);
     return row;
   }
 
-  private void addRow(int column, double[] row) {
+  /** Adds a multiple of the row of the motion that a unit of an unknown forbids. */
+  public void addRow(int column, double times, double[] row) {
+    actions();
     for (int action = 0; action < actions.count(); action++) {
       int body = actions.body[action];
       if (actions.column[action] == column && body >= 0) {
         int first = assembly.firstRow(body);
-        row[first] += actions.motionX(action);
-        row[first + 1] += actions.motionY(action);
+        row[first] += times * actions.motionX(action);
+        row[first + 1] += times * actions.motionY(action);
         if (body < assembly.memberCount()) {
-          row[first + 2] += actions.motionMoment(action, 0, 0);
+          row[first + 2] += times * actions.motionMoment(action, 0, 0);
         }
       }
     }
@@ -186,8 +216,8 @@ public final class Closure {
     final double[] right;
 
     Rows(List<double[]> more, double[] misses) {
-      assembly.evaluate(placements, actions);
-      assembly.gaps(placements, gaps);
+      actions();
+      gaps();
       int count = more.size();
       for (boolean one : held) {
         count += one ? 1 : 0;
@@ -301,14 +331,14 @@ public final class Closure {
    */
   public double[] correction(double[] row, double miss) {
     if (isLarge() && row.length > 0) {
-      double[] inOrder = ordered(row, miss);
-      if (inOrder.length > 0) {
-        return inOrder;
+      double[] velocities = new double[rows];
+      if (inOrder(row) && closing(miss, velocities)) {
+        return velocities;
       }
     }
     if (square.isPresent() && row.length > 0) {
-      assembly.evaluate(placements, actions);
-      assembly.gaps(placements, gaps);
+      actions();
+      gaps();
       double[] quick = square.get().solve(actions, gaps, row, miss);
       if (quick.length > 0) {
         return quick;
@@ -319,102 +349,50 @@ public final class Closure {
         : new Rows(List.of(row), new double[] {miss}).solve();
   }
 
+  /**
+   * The same for a row with few velocities, as that of a drive. Nothing is allocated where the rows
+   * are as many as the velocities and none depends on the others.
+   *
+   * @param row the further row
+   * @param miss what the motion shall do along that row
+   * @param velocities written
+   */
+  public void correct(double[] row, double miss, double[] velocities) {
+    if (!inOrder(row) || !closing(miss, velocities)) {
+      System.arraycopy(correction(row, miss), 0, velocities, 0, rows);
+    }
+  }
+
   /** Whether singular values would take long, so that steps are solved in order instead. */
   public boolean isLarge() {
     return rows > LARGE;
   }
 
-  /**
-   * Solves the held rows and a further one in the order that their pattern allows, block after
-   * block, if they are as many as the velocities and no block is singular.
-   *
-   * @param more the further row
-   * @param right what the motion shall do along each held row, then along the further one
-   * @return velocities; empty if they cannot be solved so
-   */
-  private double[] inOrder(double[] more, double[] right) {
-    int[] start = new int[rows + 1];
-    int count = 0;
-    int[] rowOfColumn = new int[assembly.columns()];
-    Arrays.fill(rowOfColumn, -1);
-    for (int column = 0; column < columns; column++) {
-      if (held[column]) {
-        rowOfColumn[column] = count++;
-      }
+  /** Factors the held rows and a further one in order; false if they cannot be solved so. */
+  private boolean inOrder(double[] more) {
+    if (!asMany) {
+      return false;
     }
-    if (count + 1 != rows) {
-      return new double[0];
+    DrivenRows found = driven.orElse(null);
+    if (found == null || !found.covers(more)) {
+      found = new DrivenRows(assembly, held, more, isLarge() ? 0 : SquareRows.NEARLY_FREE);
+      driven = Optional.of(found);
     }
-    assembly.evaluate(placements, actions);
-    for (int action = 0; action < actions.count(); action++) {
-      int body = actions.body[action];
-      if (body >= 0 && rowOfColumn[actions.column[action]] >= 0) {
-        int first = assembly.firstRow(body);
-        int last = body < assembly.memberCount() ? 3 : 2;
-        for (int k = 0; k < last; k++) {
-          start[first + k + 1]++;
-        }
-      }
-    }
-    for (int i = 0; i < rows; i++) {
-      start[i + 1] += start[i] + (more[i] != 0 ? 1 : 0);
-    }
-    int[] row = new int[start[rows]];
-    double[] value = new double[start[rows]];
-    int[] next = start.clone();
-    for (int action = 0; action < actions.count(); action++) {
-      int body = actions.body[action];
-      int of = rowOfColumn[actions.column[action]];
-      if (body >= 0 && of >= 0) {
-        int first = assembly.firstRow(body);
-        put(row, value, next, start, first, of, actions.motionX(action));
-        put(row, value, next, start, first + 1, of, actions.motionY(action));
-        if (body < assembly.memberCount()) {
-          put(row, value, next, start, first + 2, of, actions.motionMoment(action, 0, 0));
-        }
-      }
-    }
-    for (int i = 0; i < rows; i++) {
-      if (more[i] != 0) {
-        put(row, value, next, start, i, count, more[i]);
-      }
-      // two actions of one connection on one body share an entry and leave one unused
-      for (int k = next[i]; k < start[i + 1]; k++) {
-        row[k] = count;
-      }
-    }
-    Equations equations = new Equations(rows, start, row, value);
-    double zero = assembly.scale().zero();
-    Order order = Order.of(new Pattern(equations, zero, rows));
-    if (!order.isSquare()) {
-      return new double[0];
-    }
-    OrderedRows ordered = new OrderedRows(order);
-    ordered.take(equations);
-    BlockSolver solver = new BlockSolver(ordered, zero);
-    if (!solver.factor()) {
-      return new double[0];
-    }
-    double[] x = new double[rows];
-    solver.solve(right, x);
-    for (double one : x) {
-      if (!(Math.abs(one) < Double.MAX_VALUE)) {
-        return new double[0];
-      }
-    }
-    return x;
+    actions();
+    return found.factor(actions, more);
   }
 
-  private static void put(
-      int[] row, double[] value, int[] next, int[] start, int column, int of, double entry) {
-    for (int k = start[column]; k < next[column]; k++) {
-      if (row[k] == of) {
-        value[k] += entry;
-        return;
+  /** Solves for the motion that closes all gaps and a miss, with the rows last factored. */
+  private boolean closing(double miss, double[] velocities) {
+    gaps();
+    int k = 0;
+    for (int column = 0; column < columns; column++) {
+      if (held[column]) {
+        right[k++] = -gaps[column];
       }
     }
-    row[next[column]] = of;
-    value[next[column]++] = entry;
+    right[k] = miss;
+    return driven.orElseThrow().solve(right, velocities);
   }
 
   /**
@@ -424,23 +402,46 @@ public final class Closure {
    * @return velocities; empty if there is none, or not just one
    */
   public double[] along(double[] row) {
-    double[] right = new double[rows];
+    double[] velocities = new double[rows];
+    opening = 0;
+    if (!inOrder(row)) {
+      return new double[0];
+    }
+    if (isLarge()) {
+      opening = opening(velocities);
+    }
+    Arrays.fill(right, 0);
     right[rows - 1] = 1;
-    return inOrder(row, right);
+    return driven.orElseThrow().solve(right, velocities) ? velocities : new double[0];
   }
 
-  /** A step of Newton's method in order; empty if it cannot be solved so. */
-  private double[] ordered(double[] row, double miss) {
-    assembly.gaps(placements, gaps);
-    double[] right = new double[rows];
-    int k = 0;
-    for (int column = 0; column < columns && k < rows - 1; column++) {
-      if (held[column]) {
-        right[k++] = -gaps[column];
-      }
+  /**
+   * A bordered system's number (Griewank and Reddien 1984, from memory): minus the corner of the
+   * inverse of the rows bordered by two fixed vectors. It is smooth and crosses zero where the rows
+   * become dependent, also where several motions open at once.
+   */
+  private double opening(double[] velocities) {
+    for (int i = 0; i < rows; i++) {
+      right[i] = Math.sin(0.7 + 1.37 * i * (i + 1.0));
     }
-    right[rows - 1] = miss;
-    return inOrder(row, right);
+    if (!driven.orElseThrow().solve(right, velocities)) {
+      return 0;
+    }
+    double sum = 0;
+    for (int i = 0; i < rows; i++) {
+      sum += Math.sin(1.9 + 0.83 * i * (i + 3.0)) * velocities[i];
+    }
+    return 1 / sum;
+  }
+
+  /**
+   * A number that changes its sign by going through zero where a second motion opens, of the rows
+   * with which {@link #along} last found a motion of a large device.
+   *
+   * @return its value; zero where that found none
+   */
+  public double opening() {
+    return opening;
   }
 
   /** The present pose. */
@@ -458,11 +459,23 @@ public final class Closure {
     return Pose.of(frames);
   }
 
-  /** Where a point of a body is now, in the world. */
-  public Point at(int body, Point drawn) {
-    double qx = assembly.scale().x(drawn);
-    double qy = assembly.scale().y(drawn);
-    return assembly.world(placements.x(body, qx, qy), placements.y(body, qx, qy));
+  /** Where a drawn place of a body is now, to the right of the middle, in sizes as it is drawn. */
+  public double x(int body, double qx, double qy) {
+    return placements.x(body, qx, qy);
+  }
+
+  /** Where a drawn place of a body is now, above the middle, in sizes as it is drawn. */
+  public double y(int body, double qx, double qy) {
+    return placements.y(body, qx, qy);
+  }
+
+  /** One number of the configuration: turn, shift to the right and up of each body in turn. */
+  public double number(int index) {
+    return place[index];
+  }
+
+  Placements placements() {
+    return placements;
   }
 
   /** Turn of a body since the drawn pose in rad, whole turns counted. */

@@ -67,6 +67,12 @@ public final class Placements {
     }
   }
 
+  /** Takes over other placements of the same bodies. */
+  void copy(Placements from) {
+    drawn = from.drawn;
+    System.arraycopy(from.frames, 0, frames, 0, frames.length);
+  }
+
   /** Gives every body a place of its own that fits nothing: what is zero then is zero always. */
   void scatter() {
     drawn = false;

@@ -93,10 +93,26 @@ public final class PreparedSystem {
      * @return false if the equations are singular there
      */
     public boolean solve(Pose pose, LoadCase loadCase) {
+      assembly.place(placements, pose);
+      return solve(loadCase);
+    }
+
+    /**
+     * Solves where a closure of the same device stands.
+     *
+     * @param closure the closure
+     * @param loadCase factors of the loads
+     * @return false if the equations are singular there
+     */
+    public boolean solve(Closure closure, LoadCase loadCase) {
+      placements.copy(closure.placements());
+      return solve(loadCase);
+    }
+
+    private boolean solve(LoadCase loadCase) {
       if (!order.isSquare()) {
         return false;
       }
-      assembly.place(placements, pose);
       moveCentres(placements, moved);
       plan.fill(placements, actions, moved);
       assembly.load(placements, loadCase, loads);
@@ -115,6 +131,20 @@ public final class PreparedSystem {
     /** Value of an unknown after a solve: N, or N·m divided by the size for couples. */
     public double unknown(int column) {
       return x[column];
+    }
+
+    /**
+     * Largest force after a solve, relative to the loads: where it is very large the shape is next
+     * to one that cannot be solved.
+     *
+     * @return 0 or more; infinite if there are no loads but forces
+     */
+    public double amplification() {
+      double largest = 0;
+      for (double value : x) {
+        largest = Math.max(largest, Math.abs(value));
+      }
+      return largest == 0 ? 0 : largest / loads.scale;
     }
 
     /** Residual of the last solve, relative to the largest force; found when asked for. */

@@ -13,7 +13,7 @@ import org.ejml.dense.row.linsol.lu.LinearSolverLu_DDRM;
 final class SquareRows {
 
   /** Pivot at or below which the rows may be dependent. */
-  private static final double NEARLY_FREE = 1e-6;
+  static final double NEARLY_FREE = 1e-6;
 
   private final Assembly assembly;
   private final int size;

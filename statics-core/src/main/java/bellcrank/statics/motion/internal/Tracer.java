@@ -2,6 +2,7 @@ package bellcrank.statics.motion.internal;
 
 import bellcrank.statics.equilibrium.internal.Closure;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.DoublePredicate;
 
@@ -13,7 +14,7 @@ import java.util.function.DoublePredicate;
 public final class Tracer {
 
   /** Gap, in sizes of the device, at which the connections fit. */
-  static final double FITS = 1e-13;
+  private static final double FITS = Seat.FITS;
 
   /** A gap that rounding may leave over where Newton's method no longer gains. */
   private static final double FITS_NEARLY = 1e-12;
@@ -38,6 +39,13 @@ public final class Tracer {
   /** Least singular value, relative to the largest, at which a second motion opens. */
   private static final double CHANGE = 1e-6;
 
+  /**
+   * Share of its neighbours at which the number that vanishes with a second motion counts as none.
+   */
+  private static final double CROSSED = 1e-5;
+
+  private static final int MOST_HALVINGS = 40;
+
   /** How a run of steps ends. */
   public enum End {
     /** The drive has come to the stated value. */
@@ -54,28 +62,15 @@ public final class Tracer {
 
   private final Closure closure;
   private final Driver driver;
+  private final Seat seat;
   private final List<Node> nodes = new ArrayList<>();
   private final List<Double> changes = new ArrayList<>();
   private End end = End.STUCK;
 
-  /** A place on the way: how far it was driven, configuration, tangent and least singular value. */
-  static final class Node {
-    final double drive;
-    final double[] configuration;
-    final double[] tangent;
-    final double least;
-
-    Node(double drive, double[] configuration, double[] tangent, double least) {
-      this.drive = drive;
-      this.configuration = configuration;
-      this.tangent = tangent;
-      this.least = least;
-    }
-  }
-
   private Tracer(Closure closure, Driver driver) {
     this.closure = closure;
     this.driver = driver;
+    seat = new Seat(closure, driver);
   }
 
   /**
@@ -100,10 +95,12 @@ public final class Tracer {
 
   private void run(double[] start, double limit, int sense, DoublePredicate fine) {
     double[] tangent = start.clone();
-    if (!closure.isLarge()) {
+    if (closure.isLarge()) {
+      closure.along(driver.row(closure));
+    } else {
       closure.free();
     }
-    nodes.add(new Node(driver.value(closure), closure.configuration(), tangent, closure.least()));
+    nodes.add(Node.at(closure, driver, tangent));
     double step = LARGEST_STEP / 8 / largest(tangent);
     while (nodes.size() < MOST_NODES) {
       Node from = nodes.get(nodes.size() - 1);
@@ -117,8 +114,7 @@ public final class Tracer {
         step /= 2;
         continue;
       }
-      double rate = dot(driver.row(closure), to.tangent);
-      boolean back = rate * sense < STILL && nodes.size() > 0;
+      boolean back = to.rate * sense < STILL && nodes.size() > 0;
       if (back) {
         addTurningPoint(from, step, sense);
         end = End.DEAD_CENTRE;
@@ -131,6 +127,9 @@ public final class Tracer {
         nodes.add(to);
         end = stopAt(limit, sense);
         lookForEnd(fine, sense);
+        if (closure.isLarge()) {
+          lookForChange();
+        }
         return;
       }
       nodes.add(to);
@@ -157,7 +156,7 @@ public final class Tracer {
     if (dot(tangent, from.tangent) < STRAIGHT) {
       return null;
     }
-    return new Node(driver.value(closure), closure.configuration(), tangent, closure.least());
+    return Node.at(closure, driver, tangent);
   }
 
   /** The free motion that continues another: the nearest of several, where several are free. */
@@ -212,7 +211,7 @@ public final class Tracer {
         high = middle;
         continue;
       }
-      if (dot(driver.row(closure), there.tangent) * sense > 0) {
+      if (there.rate * sense > 0) {
         low = middle;
         best = there;
       } else {
@@ -227,7 +226,7 @@ public final class Tracer {
   private End stopAt(double limit, int sense) {
     Node last = nodes.remove(nodes.size() - 1);
     Node from = nodes.isEmpty() ? last : nodes.get(nodes.size() - 1);
-    Node at = between(closure, from, last, limit);
+    Node at = between(from, last, limit);
     if (nodes.isEmpty() || (at.drive - from.drive) * sense > 0) {
       nodes.add(at);
     }
@@ -247,14 +246,14 @@ public final class Tracer {
     double close = 1e-13 * Math.max(1, Math.abs(high));
     while (Math.abs(high - low) > close && low != (low + high) / 2 && high != (low + high) / 2) {
       double middle = (low + high) / 2;
-      between(closure, from, last, middle);
+      between(from, last, middle);
       if (fine.test(middle)) {
         low = middle;
       } else {
         high = middle;
       }
     }
-    Node at = between(closure, from, last, low);
+    Node at = between(from, last, low);
     nodes.set(nodes.size() - 1, at);
     if (at.drive * sense <= from.drive * sense && nodes.size() > 1) {
       nodes.remove(nodes.size() - 1);
@@ -264,57 +263,61 @@ public final class Tracer {
 
   private void lookForChange() {
     int n = nodes.size();
-    if (n < 3 || closure.isLarge()) {
-      return;
+    if (closure.isLarge() && n >= 2) {
+      lookForCrossing(nodes.get(n - 2), nodes.get(n - 1));
+    } else if (n >= 3) {
+      lookForLeast(nodes.get(n - 3), nodes.get(n - 2), nodes.get(n - 1));
     }
-    Node a = nodes.get(n - 3);
-    Node b = nodes.get(n - 2);
-    Node c = nodes.get(n - 1);
-    if (b.least < 0.02 && b.least <= a.least && b.least <= c.least) {
+    closure.restore(nodes.get(n - 1).configuration);
+  }
+
+  /** By the least singular value, which vanishes there. */
+  private void lookForLeast(Node a, Node b, Node c) {
+    if (b.opening < 0.02 && b.opening <= a.opening && b.opening <= c.opening) {
       double low = a.drive;
       double high = c.drive;
       for (int round = 0; round < 80; round++) {
         double third = (high - low) / 3;
-        if (leastAt(a, c, low + third) < leastAt(a, c, high - third)) {
+        if (between(a, c, low + third).opening < between(a, c, high - third).opening) {
           high -= third;
         } else {
           low += third;
         }
       }
-      if (leastAt(a, c, (low + high) / 2) < CHANGE) {
+      if (between(a, c, (low + high) / 2).opening < CHANGE) {
         changes.add((low + high) / 2);
       }
     }
-    closure.restore(c.configuration);
   }
 
-  private double leastAt(Node a, Node c, double drive) {
-    return between(closure, a, c, drive).least;
+  /** By the number that goes through zero there; at its poles it changes its sign as well. */
+  private void lookForCrossing(Node a, Node b) {
+    if (a.opening * b.opening >= 0) {
+      return;
+    }
+    double low = a.drive;
+    double high = b.drive;
+    double least = Math.min(Math.abs(a.opening), Math.abs(b.opening));
+    double bound = CROSSED * least;
+    for (int round = 0; round < MOST_HALVINGS && least > bound; round++) {
+      double middle = (low + high) / 2;
+      double there = between(a, b, middle).opening;
+      least = Math.abs(there);
+      if (there * a.opening > 0) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    if (least <= bound) {
+      changes.add((low + high) / 2);
+    }
   }
 
   /** The place between two nodes at a value of the drive. */
-  private Node between(Closure closure, Node a, Node b, double drive) {
-    settle(closure, a, b, drive);
-    double[] tangent = tangent(closure, a.tangent);
-    return new Node(driver.value(closure), closure.configuration(), tangent, closure.least());
-  }
-
-  /** Puts a closure to the place between two nodes at a value of the drive. */
-  private void settle(Closure closure, Node a, Node b, double drive) {
-    double share = b.drive == a.drive ? 0 : (drive - a.drive) / (b.drive - a.drive);
-    double[] configuration = a.configuration.clone();
-    for (int i = 0; i < configuration.length; i++) {
-      configuration[i] += share * (b.configuration[i] - a.configuration[i]);
-    }
-    closure.restore(configuration);
-    for (int round = 0; round < MOST_CORRECTIONS; round++) {
-      double miss = drive - driver.value(closure);
-      double error = closure.error();
-      if (error <= FITS && Math.abs(miss) <= FITS * Math.max(1, Math.abs(drive)) && round > 0) {
-        break;
-      }
-      closure.move(closure.correction(driver.row(closure), miss), 1);
-    }
+  private Node between(Node a, Node b, double drive) {
+    seat.put(a, b, drive);
+    return Node.at(closure, driver, tangent(closure, a.tangent));
   }
 
   private static double largest(double[] vector) {
@@ -358,30 +361,64 @@ public final class Tracer {
     return nodes.get(node).drive;
   }
 
-  /** Puts a closure of the same device to a value of the drive between the ends of the way. */
-  public void stand(Closure closure, double drive) {
-    int k = 1;
-    boolean up = reached() >= nodes.get(0).drive;
-    while (k < nodes.size() - 1 && (up ? nodes.get(k).drive < drive : nodes.get(k).drive > drive)) {
-      k++;
-    }
+  /** Something that can be put to places of this way: a closure of the same device. */
+  public Seat seat(Closure other) {
+    return new Seat(other, driver);
+  }
+
+  /** Puts a seat of the same device to a value of the drive between the ends of the way. */
+  public void put(Seat other, double drive) {
     if (nodes.size() == 1) {
-      closure.restore(nodes.get(0).configuration);
+      other.put(nodes.get(0));
       return;
     }
-    settle(closure, nodes.get(k - 1), nodes.get(k), drive);
+    boolean up = reached() >= nodes.get(0).drive;
+    int low = 0;
+    int high = nodes.size() - 1;
+    while (high - low > 1) {
+      int middle = (low + high) >>> 1;
+      double there = nodes.get(middle).drive;
+      if (up ? there < drive : there > drive) {
+        low = middle;
+      } else {
+        high = middle;
+      }
+    }
+    other.put(nodes.get(low), nodes.get(high), drive);
+  }
+
+  /** Configurations of the places whose drive lies between two values, in ascending order of it. */
+  public List<double[]> configurations(double from, double to) {
+    List<double[]> between = new ArrayList<>();
+    for (Node node : nodes) {
+      if (node.drive > from && node.drive < to) {
+        between.add(node.configuration.clone());
+      }
+    }
+    if (reached() < nodes.get(0).drive) {
+      Collections.reverse(between);
+    }
+    return between;
+  }
+
+  /** How fast the drive goes where a closure stands, at given velocities. */
+  public double rate(Closure other, double[] velocities) {
+    return dot(driver.row(other), velocities);
   }
 
   /**
    * Free motion where a closure stands, for a rate of one of the drive; empty if that stands still.
    */
-  public double[] velocities(Closure closure) {
+  public double[] velocities(Closure other) {
+    return velocities(other, driver);
+  }
+
+  /** The same for a rate of one of any driver. */
+  public static double[] velocities(Closure closure, Driver driver) {
     double[] row = driver.row(closure);
-    if (closure.isLarge()) {
-      double[] along = closure.along(row);
-      if (along.length > 0) {
-        return along;
-      }
+    double[] along = closure.along(row);
+    if (along.length > 0) {
+      return along;
     }
     for (double[] free : closure.free()) {
       double rate = dot(row, free);
