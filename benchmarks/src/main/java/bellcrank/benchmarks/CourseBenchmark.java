@@ -2,8 +2,10 @@ package bellcrank.benchmarks;
 
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.Pose;
+import bellcrank.statics.equilibrium.Prepared;
 import bellcrank.statics.motion.Course;
 import bellcrank.statics.motion.Drive;
+import bellcrank.statics.motion.Sweep;
 import bellcrank.statics.motion.Travel;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -18,9 +20,9 @@ import org.openjdk.jmh.infra.Blackhole;
 
 /**
  * A derrick luffed by its rope from almost upright to almost level: poses at a thousand lengths of
- * the rope from a course that was found before, against Newton's method with a plain dense matrix
- * and LU from the same number of places on the way. Figures are for one pose. And the finding of
- * the course itself.
+ * the rope from a course that was found before, as objects or by a sweep, against Newton's method
+ * with a plain dense matrix and LU from the same number of places on the way. Figures are for one
+ * pose. And the finding of the course itself.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
@@ -44,6 +46,9 @@ public class CourseBenchmark {
   private final Device device = MovingDevices.luffingDerrick();
   private Course course = follow();
   private PlainCourse plain = follow(device);
+  private Sweep sweep = course.sweep();
+  private Sweep.Spot tip = sweep.spot("jib", "tip");
+  private Prepared.Slot heel = sweep.slot("heel pin.x on jib");
 
   private static PlainCourse follow(Device device) {
     EjmlSolver solver = EjmlSolver.lu(3 * device.members().size());
@@ -62,6 +67,9 @@ public class CourseBenchmark {
   public void build() {
     course = follow();
     plain = follow(device);
+    sweep = course.sweep();
+    tip = sweep.spot("jib", "tip");
+    heel = sweep.slot("heel pin.x on jib");
   }
 
   /** Change of the rope's length at a pose of the sweep, in m. */
@@ -72,6 +80,12 @@ public class CourseBenchmark {
   /** The pose of the library. */
   Pose pose(double at) {
     return course.pose(at);
+  }
+
+  /** The sweep of the library, at a pose. */
+  Sweep sweep(double at) {
+    sweep.moveTo(at);
+    return sweep;
   }
 
   /** The plain course, at a pose. */
@@ -90,6 +104,36 @@ public class CourseBenchmark {
   public void pose(Blackhole sink) {
     for (int k = 0; k < POSES; k++) {
       sink.consume(course.pose(at(k)));
+    }
+  }
+
+  /**
+   * The library, by a sweep: a point's place and its body's turn.
+   *
+   * @param sink takes the numbers
+   */
+  @Benchmark
+  @OperationsPerInvocation(POSES)
+  public void sweep(Blackhole sink) {
+    for (int k = 0; k < POSES; k++) {
+      sweep.moveTo(at(k));
+      sink.consume(sweep.x(tip));
+      sink.consume(sweep.y(tip));
+      sink.consume(sweep.turn(tip));
+    }
+  }
+
+  /**
+   * The library, by a sweep: a force.
+   *
+   * @param sink takes the numbers
+   */
+  @Benchmark
+  @OperationsPerInvocation(POSES)
+  public void sweepForce(Blackhole sink) {
+    for (int k = 0; k < POSES; k++) {
+      sweep.moveTo(at(k));
+      sink.consume(sweep.value(heel));
     }
   }
 

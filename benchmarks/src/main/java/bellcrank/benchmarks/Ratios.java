@@ -24,7 +24,7 @@ import org.openjdk.jmh.runner.options.OptionsBuilder;
  */
 public final class Ratios {
 
-  private static final List<String> OWN = List.of("balance", "prepared", "limit", "pose");
+  private static final List<String> OWN = List.of("balance", "prepared", "limit", "sweep");
   private static final String ALLOCATED = "gc.alloc.rate.norm";
 
   private Ratios() {}

@@ -8,8 +8,13 @@ import bellcrank.statics.device.Device;
 import bellcrank.statics.device.End;
 import bellcrank.statics.device.Ground;
 import bellcrank.statics.device.Pose;
+import bellcrank.statics.equilibrium.Balance;
+import bellcrank.statics.equilibrium.Prepared;
 import bellcrank.statics.geometry.Point;
 import bellcrank.statics.motion.Course;
+import bellcrank.statics.motion.Sweep;
+import com.sun.management.ThreadMXBean;
+import java.lang.management.ManagementFactory;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -51,6 +56,45 @@ class CourseBenchmarkTest {
       assertThat(own.distance(expected)).as("at %s", at).isLessThan(10 * CLOSE);
       assertThat(plain.distance(expected)).as("at %s", at).isLessThan(10 * CLOSE);
     }
+  }
+
+  @Test
+  void sweepStandsAtTheSamePosesAndTellsTheirForces() {
+    CourseBenchmark benchmark = benchmark();
+    for (int k = 0; k < CourseBenchmark.POSES; k += 3) {
+      double at = CourseBenchmark.at(k);
+      Sweep sweep = benchmark.sweep(at);
+      Sweep.Spot tip = sweep.spot("jib", "tip");
+
+      assertThat(Point.of(sweep.x(tip), sweep.y(tip)).distance(tip(at))).isLessThan(10 * CLOSE);
+      assertThat(sweep.gap()).isLessThan(1e-12);
+      double heel = sweep.value(sweep.slot("heel pin.x on jib"));
+      double expected =
+          Balance.of(DERRICK, DERRICK.cases().get(0), benchmark.pose(at))
+              .number("heel pin.x on jib")
+              .orElseThrow();
+      assertThat(heel).isCloseTo(expected, within(1e-9 * 240 * 10));
+    }
+  }
+
+  /** The first time round makes what is used again; after that a thousand poses make nothing. */
+  @Test
+  void sweepAllocatesNothing() {
+    CourseBenchmark benchmark = benchmark();
+    Prepared.Slot heel = benchmark.sweep(0).slot("heel pin.x on jib");
+    ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+    double sum = 0;
+    long allocated = Long.MAX_VALUE;
+    for (int turn = 0; turn < 5; turn++) {
+      long before = threads.getCurrentThreadAllocatedBytes();
+      for (int k = 0; k < CourseBenchmark.POSES; k++) {
+        sum += benchmark.sweep(CourseBenchmark.at(k)).value(heel);
+      }
+      allocated = Math.min(allocated, threads.getCurrentThreadAllocatedBytes() - before);
+    }
+    assertThat(sum).isFinite();
+    // asking for the number of bytes takes a few itself
+    assertThat(allocated).isLessThan(1_000);
   }
 
   @Test

@@ -1,7 +1,10 @@
 package bellcrank.statics.equilibrium;
 
 import bellcrank.statics.device.Ask;
+import bellcrank.statics.device.Clamp;
 import bellcrank.statics.device.Connection;
+import bellcrank.statics.device.Contact;
+import bellcrank.statics.device.ContactBase;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.Measure;
 import bellcrank.statics.device.Pin;
@@ -51,7 +54,9 @@ final class SlotFinder {
     double g = device.gravity().norm();
     return switch (sought.want()) {
       case FORCE -> value ? at(column, 1) : Optional.empty();
-      case COUPLE -> at(column, device.size());
+      // a couple about a screw's own axis is none of the plane
+      case COUPLE ->
+          device.body(sought.body()).isPresent() ? at(column, device.size()) : Optional.empty();
       case INTENSITY ->
           value ? at(column, 1 / SoughtAnswers.length(device, sought)) : Optional.empty();
       case MASS -> value && g > 0 ? at(column, 1 / g) : Optional.empty();
@@ -77,15 +82,21 @@ final class SlotFinder {
             : joint ? at(column + 2 * place + offset, 1) : at(column + offset, place == 0 ? 1 : -1);
       }
       case NORMAL, TENSION -> at(column, 1);
-      case FRICTION -> count > 1 ? at(column + 1, 1) : Optional.empty();
+      case FRICTION -> isRough(connection) ? at(column + 1, 1) : Optional.empty();
       case COMPRESSION -> at(column, -1);
       case END_TENSION -> at(column + count - 1, assembly.lastMultiple(index));
       case COUPLE ->
-          assembly.isCouple(column + count - 1)
+          // what slides is no more where the other body has its place, and has a moment about that
+          assembly.isCouple(column + count - 1) && (place == 0 || connection instanceof Clamp)
               ? at(column + count - 1, place == 0 ? device.size() : -device.size())
               : Optional.empty();
       case VALUE -> count == 1 && !(connection instanceof Pin) ? at(column, 1) : Optional.empty();
       default -> Optional.empty();
     };
+  }
+
+  private static boolean isRough(Connection connection) {
+    return (connection instanceof Contact contact && contact.friction() > 0)
+        || (connection instanceof ContactBase base && base.friction() > 0);
   }
 }

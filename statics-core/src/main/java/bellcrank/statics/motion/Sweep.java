@@ -45,6 +45,7 @@ public final class Sweep {
   Sweep(Course course) {
     this.course = course;
     closure = course.closure();
+    closure.keepOrder();
     seat = course.seat(closure);
   }
 

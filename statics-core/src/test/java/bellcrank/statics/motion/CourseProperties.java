@@ -151,6 +151,33 @@ class CourseProperties {
     Course course = course(bar.device(1), -1, 1);
     Work work = course.work(inside(course, 0), inside(course, 1)).orElseThrow();
 
-    assertThat(work.lost()).isCloseTo(0, within(1e-6 * (1 + Math.abs(work.loads()))));
+    assertThat(work.lost()).isCloseTo(0, within(1e-9 * (1 + Math.abs(work.loads()))));
+  }
+
+  /** It closes from end to end as well, be they dead centres or not. */
+  @Property(tries = 30, edgeCases = EdgeCasesMode.NONE)
+  void workClosesFromEndToEnd(@ForAll("fourBars") FourBar bar) {
+    Course course = course(bar.device(1), -3, 3);
+    Work work = course.work(course.least().drive(), course.greatest().drive()).orElseThrow();
+
+    assertThat(work.lost()).isCloseTo(0, within(1e-9 * (150 + Math.abs(work.loads()))));
+  }
+
+  /**
+   * A curve that a sweep reads is the one that balances tell. Where links come near to a dead
+   * centre the couple grows, and what rounding leaves of the pose with its square.
+   */
+  @Property(tries = 40, edgeCases = EdgeCasesMode.NONE)
+  void curveIsThatOfTheBalances(@ForAll("fourBars") FourBar bar) {
+    Course course = course(bar.device(1), -1, 1);
+    Curve curve = course.curve("turn");
+    for (Curve.Sample sample : curve.samples()) {
+      double couple =
+          Balance.of(course.device(), course.loadCase(), course.pose(sample.drive()))
+              .number("turn")
+              .orElseThrow();
+      double scale = 150 + Math.abs(couple);
+      assertThat(sample.value()).isCloseTo(couple, within(1e-12 * scale * scale / 150));
+    }
   }
 }

@@ -78,6 +78,21 @@ final class BlockSolver {
     return regular;
   }
 
+  /** Signs of the determinants of the blocks last factored. */
+  Senses senses() {
+    byte[] senses = new byte[order.blocks];
+    for (int block = 0; block < order.blocks; block++) {
+      int from = order.blockStart[block];
+      int size = order.blockStart[block + 1] - from;
+      double determinant =
+          size == 1
+              ? inverse[from]
+              : size > LARGEST_DENSE ? sparse[block].sense() : dense[block].determinant();
+      senses[block] = (byte) Math.signum(determinant);
+    }
+    return new Senses(order.blockStart, senses);
+  }
+
   /**
    * Solves for the unknowns of the square part. Unknowns of the over-determined part must be in
    * {@code x} already.

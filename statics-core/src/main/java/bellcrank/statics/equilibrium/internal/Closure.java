@@ -48,6 +48,7 @@ public final class Closure {
   private Optional<DrivenRows> driven = Optional.empty();
 
   private final boolean asMany;
+  private boolean keepsOrder;
   private final double[] right;
 
   /** Whether gaps and actions are those of the present place. */
@@ -58,7 +59,7 @@ public final class Closure {
   /** Length of the fastest motion that the last rows allow, and the least that they forbid. */
   private double least;
 
-  private double opening;
+  private Senses senses = Senses.NONE;
 
   private Closure(Assembly assembly, List<Integer> released) {
     this.assembly = assembly;
@@ -77,6 +78,7 @@ public final class Closure {
     square =
         rows <= LARGE && asMany ? Optional.of(SquareRows.of(assembly, held)) : Optional.empty();
     right = new double[rows];
+    keepsOrder = isLarge();
     put();
   }
 
@@ -363,6 +365,14 @@ public final class Closure {
     }
   }
 
+  /**
+   * From now on looks for the order in which a drive's row is solved with the held ones, and keeps
+   * it. A large device always does so; for a small one it is worth while for many places only.
+   */
+  public void keepOrder() {
+    keepsOrder = true;
+  }
+
   /** Whether singular values would take long, so that steps are solved in order instead. */
   public boolean isLarge() {
     return rows > LARGE;
@@ -370,7 +380,7 @@ public final class Closure {
 
   /** Factors the held rows and a further one in order; false if they cannot be solved so. */
   private boolean inOrder(double[] more) {
-    if (!asMany) {
+    if (!asMany || !keepsOrder) {
       return false;
     }
     DrivenRows found = driven.orElse(null);
@@ -396,19 +406,23 @@ public final class Closure {
   }
 
   /**
-   * The motion at a rate of one of a further row, found in order.
+   * The motion at a rate of one of a further row, found without singular values.
    *
    * @param row the row
    * @return velocities; empty if there is none, or not just one
    */
   public double[] along(double[] row) {
     double[] velocities = new double[rows];
-    opening = 0;
+    senses = Senses.NONE;
+    if (square.isPresent() && !keepsOrder) {
+      actions();
+      return square.get().solve(actions, new double[gaps.length], row, 1);
+    }
     if (!inOrder(row)) {
       return new double[0];
     }
     if (isLarge()) {
-      opening = opening(velocities);
+      senses = driven.orElseThrow().senses();
     }
     Arrays.fill(right, 0);
     right[rows - 1] = 1;
@@ -416,32 +430,13 @@ public final class Closure {
   }
 
   /**
-   * A bordered system's number (Griewank and Reddien 1984, from memory): minus the corner of the
-   * inverse of the rows bordered by two fixed vectors. It is smooth and crosses zero where the rows
-   * become dependent, also where several motions open at once.
-   */
-  private double opening(double[] velocities) {
-    for (int i = 0; i < rows; i++) {
-      right[i] = Math.sin(0.7 + 1.37 * i * (i + 1.0));
-    }
-    if (!driven.orElseThrow().solve(right, velocities)) {
-      return 0;
-    }
-    double sum = 0;
-    for (int i = 0; i < rows; i++) {
-      sum += Math.sin(1.9 + 0.83 * i * (i + 3.0)) * velocities[i];
-    }
-    return 1 / sum;
-  }
-
-  /**
-   * A number that changes its sign by going through zero where a second motion opens, of the rows
-   * with which {@link #along} last found a motion of a large device.
+   * On which side of dependent the rows lie with which {@link #along} last found a motion of a
+   * large device. They are dependent where a second motion opens or the drive stands still.
    *
-   * @return its value; zero where that found none
+   * @return signs of blocks; none if that found no motion
    */
-  public double opening() {
-    return opening;
+  public Senses senses() {
+    return senses;
   }
 
   /** The present pose. */

@@ -61,6 +61,11 @@ final class DenseBlock {
     return true;
   }
 
+  /** Determinant of the numbers last factored. */
+  double determinant() {
+    return factors.computeDeterminant().real;
+  }
+
   void solve(double[] b, double[] x) {
     BlockSolver.gather(rows, from, size, b, x, right.data);
     solver.solve(right, solution);

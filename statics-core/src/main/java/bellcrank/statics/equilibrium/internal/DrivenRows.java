@@ -173,6 +173,11 @@ final class DrivenRows {
     return solver.factor();
   }
 
+  /** On which side of singular each block last factored lies. */
+  Senses senses() {
+    return solver.senses();
+  }
+
   /**
    * Solves with the last factor.
    *

@@ -3,10 +3,9 @@ package bellcrank.statics.equilibrium.internal;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.data.DMatrixSparseCSC;
 import org.ejml.data.DMatrixSparseTriplet;
-import org.ejml.interfaces.linsol.LinearSolverSparse;
 import org.ejml.ops.DConvertMatrixStruct;
-import org.ejml.sparse.FillReducing;
-import org.ejml.sparse.csc.factory.LinearSolverFactory_DSCC;
+import org.ejml.sparse.csc.decomposition.lu.LuUpLooking_DSCC;
+import org.ejml.sparse.csc.linsol.lu.LinearSolverLu_DSCC;
 
 /**
  * One large irreducible block in a sparse LU factor by EJML, without EJML's own fill ordering: the
@@ -21,7 +20,8 @@ final class SparseBlock {
   private final double[] gathered;
   private final DMatrixRMaj right;
   private final DMatrixRMaj solution;
-  private LinearSolverSparse<DMatrixSparseCSC, DMatrixRMaj> lu;
+  private LuUpLooking_DSCC factors = new LuUpLooking_DSCC(null);
+  private LinearSolverLu_DSCC lu = new LinearSolverLu_DSCC(factors);
 
   SparseBlock(OrderedRows rows, int from, int size) {
     this.rows = rows;
@@ -31,7 +31,6 @@ final class SparseBlock {
     gathered = new double[size];
     right = new DMatrixRMaj(size, 1);
     solution = new DMatrixRMaj(size, 1);
-    lu = LinearSolverFactory_DSCC.lu(FillReducing.NONE);
   }
 
   boolean factor() {
@@ -45,8 +44,29 @@ final class SparseBlock {
       }
     }
     DMatrixSparseCSC matrix = DConvertMatrixStruct.convert(triplets, (DMatrixSparseCSC) null);
-    lu = LinearSolverFactory_DSCC.lu(FillReducing.NONE);
+    factors = new LuUpLooking_DSCC(null);
+    lu = new LinearSolverLu_DSCC(factors);
     return lu.setA(matrix);
+  }
+
+  /** Sign of the determinant of the numbers last factored; itself it may be out of all bounds. */
+  double sense() {
+    DMatrixSparseCSC u = factors.getU();
+    double sign = 1;
+    for (int j = 0; j < size; j++) {
+      // the pivot is the last entry of its column
+      sign *= Math.signum(u.nz_values[u.col_idx[j + 1] - 1]);
+    }
+    boolean[] seen = new boolean[size];
+    for (int i = 0; i < size; i++) {
+      int length = 0;
+      for (int j = i; !seen[j]; j = factors.getPinv()[j]) {
+        seen[j] = true;
+        length++;
+      }
+      sign = length > 0 && length % 2 == 0 ? -sign : sign;
+    }
+    return sign;
   }
 
   void solve(double[] b, double[] x) {

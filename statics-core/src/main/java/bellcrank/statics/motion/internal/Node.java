@@ -1,6 +1,7 @@
 package bellcrank.statics.motion.internal;
 
 import bellcrank.statics.equilibrium.internal.Closure;
+import bellcrank.statics.equilibrium.internal.Senses;
 
 /** A place on the way. Not changed after construction. */
 final class Node {
@@ -20,11 +21,11 @@ final class Node {
   /** Rate of the configuration along it. */
   final double[] slope;
 
-  /**
-   * Least singular value of the motion rows, or of a large device the number that changes its sign
-   * where a second motion opens.
-   */
-  final double opening;
+  /** Least singular value of the motion rows, in a small device. */
+  final double least;
+
+  /** On which side of dependent they lie, in a large device. */
+  final Senses senses;
 
   private Node(
       double drive,
@@ -32,13 +33,15 @@ final class Node {
       double[] tangent,
       double rate,
       double[] slope,
-      double opening) {
+      double least,
+      Senses senses) {
     this.drive = drive;
     this.configuration = configuration;
     this.tangent = tangent;
     this.rate = rate;
     this.slope = slope;
-    this.opening = opening;
+    this.least = least;
+    this.senses = senses;
   }
 
   /** The place where a closure stands, the free motion there being known. */
@@ -54,7 +57,8 @@ final class Node {
         tangent,
         rate,
         slope(closure, tangent),
-        closure.isLarge() ? closure.opening() : closure.least());
+        closure.least(),
+        closure.senses());
   }
 
   private static double[] slope(Closure closure, double[] tangent) {

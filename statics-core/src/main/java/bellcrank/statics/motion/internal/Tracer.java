@@ -13,9 +13,6 @@ import java.util.function.DoublePredicate;
  */
 public final class Tracer {
 
-  /** Gap, in sizes of the device, at which the connections fit. */
-  private static final double FITS = Seat.FITS;
-
   /** A gap that rounding may leave over where Newton's method no longer gains. */
   private static final double FITS_NEARLY = 1e-12;
 
@@ -39,12 +36,11 @@ public final class Tracer {
   /** Least singular value, relative to the largest, at which a second motion opens. */
   private static final double CHANGE = 1e-6;
 
-  /**
-   * Share of its neighbours at which the number that vanishes with a second motion counts as none.
-   */
-  private static final double CROSSED = 1e-5;
+  /** How near a change point is found by signs, in rad or sizes: rounding moves it by more. */
+  private static final double CROSSED = 1e-10;
 
-  private static final int MOST_HALVINGS = 40;
+  /** Change points found by signs that are nearer to one another are one. */
+  private static final double SAME_CHANGE = 1e-6;
 
   /** How a run of steps ends. */
   public enum End {
@@ -182,7 +178,7 @@ public final class Tracer {
     double before = Double.POSITIVE_INFINITY;
     for (int round = 0; round < MOST_CORRECTIONS; round++) {
       double error = closure.error();
-      if (error <= FITS && round > 0) {
+      if (error <= Seat.FITS && round > 0) {
         return true;
       }
       if (round > 3 && error > before / 2) {
@@ -264,7 +260,7 @@ public final class Tracer {
   private void lookForChange() {
     int n = nodes.size();
     if (closure.isLarge() && n >= 2) {
-      lookForCrossing(nodes.get(n - 2), nodes.get(n - 1));
+      lookForCrossings(nodes.get(n - 2), nodes.get(n - 1));
     } else if (n >= 3) {
       lookForLeast(nodes.get(n - 3), nodes.get(n - 2), nodes.get(n - 1));
     }
@@ -273,44 +269,43 @@ public final class Tracer {
 
   /** By the least singular value, which vanishes there. */
   private void lookForLeast(Node a, Node b, Node c) {
-    if (b.opening < 0.02 && b.opening <= a.opening && b.opening <= c.opening) {
+    if (b.least < 0.02 && b.least <= a.least && b.least <= c.least) {
       double low = a.drive;
       double high = c.drive;
       for (int round = 0; round < 80; round++) {
         double third = (high - low) / 3;
-        if (between(a, c, low + third).opening < between(a, c, high - third).opening) {
+        if (between(a, c, low + third).least < between(a, c, high - third).least) {
           high -= third;
         } else {
           low += third;
         }
       }
-      if (between(a, c, (low + high) / 2).opening < CHANGE) {
+      if (between(a, c, (low + high) / 2).least < CHANGE) {
         changes.add((low + high) / 2);
       }
     }
   }
 
-  /** By the number that goes through zero there; at its poles it changes its sign as well. */
-  private void lookForCrossing(Node a, Node b) {
-    if (a.opening * b.opening >= 0) {
-      return;
-    }
-    double low = a.drive;
-    double high = b.drive;
-    double least = Math.min(Math.abs(a.opening), Math.abs(b.opening));
-    double bound = CROSSED * least;
-    for (int round = 0; round < MOST_HALVINGS && least > bound; round++) {
-      double middle = (low + high) / 2;
-      double there = between(a, b, middle).opening;
-      least = Math.abs(there);
-      if (there * a.opening > 0) {
-        low = middle;
-      } else {
-        high = middle;
+  /** By the signs of determinants; the drive does not stand still before the end of a way. */
+  private void lookForCrossings(Node a, Node b) {
+    int block = a.senses.firstOther(b.senses, 0);
+    while (block >= 0) {
+      double low = a.drive;
+      double high = b.drive;
+      while (Math.abs(high - low) > CROSSED && low != (low + high) / 2) {
+        double middle = (low + high) / 2;
+        if (between(a, b, middle).senses.isOther(a.senses, block)) {
+          high = middle;
+        } else {
+          low = middle;
+        }
       }
-    }
-    if (least <= bound) {
-      changes.add((low + high) / 2);
+      double there = (low + high) / 2;
+      // several motions that open together are one place
+      if (changes.stream().noneMatch(one -> Math.abs(one - there) < SAME_CHANGE)) {
+        changes.add(there);
+      }
+      block = a.senses.firstOther(b.senses, block + 1);
     }
   }
 
