@@ -108,4 +108,14 @@ class ChangePointTest {
   void theLastStepBeforeTheEndIsLookedAtAsWell() {
     assertThat(course(lift(220, -0.199)).changePoints()).hasSize(1);
   }
+
+  /** Driven from its top, the links below must be solved together: all turn by the same angle. */
+  @Test
+  void aLiftDrivenFromItsTopTellsIt() {
+    Device lift = lift(220, -0.13).build();
+    Course course = (Course) Travel.of(lift, Drive.turn("up109"), -0.2, 0.2);
+
+    assertThat(course.changePoints()).hasSize(1);
+    assertThat(course.changePoints().get(0)).isCloseTo(0.13, NEAR);
+  }
 }
