@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.Contact;
 import bellcrank.statics.device.ContactBase;
 import bellcrank.statics.device.Device;
@@ -273,5 +274,27 @@ class PreparedTest {
     assertThat(buffer.solve(Pose.DRAWN, new LoadCase("calm", Map.of("load", 0.0), 1))).isTrue();
     assertThat(buffer.value(prepared.slot("clamp.couple"))).isZero();
     assertThat(buffer.residual()).isZero();
+  }
+
+  /** A smooth base has no unknown for friction: the one after the normal force is its couple. */
+  @Test
+  void frictionOfASmoothBaseIsNoUnknown() {
+    Device device =
+        beam()
+            .connect(new ContactBase("foot", "M", "beam", "ground", Direction.UP, 1, 0, 0))
+            .build();
+
+    assertThat(Prepared.slot(device, Ask.parse("foot.friction"))).isEmpty();
+    assertThat(Prepared.slot(device, Ask.parse("foot.normal"))).isPresent();
+  }
+
+  /** A slide that has moved pushes beside the place that its guide had on the ground. */
+  @Test
+  void coupleOfAGuideIsTheUnknownOnTheBodyThatSlidesOnly() {
+    Device device =
+        beam().connect(new Guide("slide", "M", "beam", "ground", Direction.RIGHT)).build();
+
+    assertThat(Prepared.slot(device, Ask.parse("slide.couple"))).isPresent();
+    assertThat(Prepared.slot(device, Ask.parse("slide.couple on ground"))).isEmpty();
   }
 }
