@@ -12,6 +12,7 @@ module bellcrank.statics {
   requires ejml.dsparse;
   requires hipparchus.core;
   requires hipparchus.optim;
+  requires java.xml;
   requires static org.jspecify;
 
   exports bellcrank.statics.geometry;
@@ -21,5 +22,5 @@ module bellcrank.statics {
   exports bellcrank.statics.ground;
   exports bellcrank.statics.limits;
   exports bellcrank.statics.motion;
-  exports bellcrank.statics.strength;
+  exports bellcrank.statics.drawing;
 }

@@ -1,0 +1,6 @@
+/**
+ * Drawings of devices and of bodies cut free, as SVG text: what acts on a body, to scale, with its
+ * names and values. Places are in m in the world, forces in N on the body that is named, couples in
+ * N·m counter-clockwise positive; on the sheet lengths are in its own units, y down.
+ */
+package bellcrank.statics.drawing;
