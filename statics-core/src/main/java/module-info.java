@@ -22,5 +22,6 @@ module bellcrank.statics {
   exports bellcrank.statics.ground;
   exports bellcrank.statics.limits;
   exports bellcrank.statics.motion;
+  exports bellcrank.statics.strength;
   exports bellcrank.statics.drawing;
 }

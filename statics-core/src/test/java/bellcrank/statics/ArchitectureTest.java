@@ -43,6 +43,7 @@ class ArchitectureTest {
   private static final String LIMITS = "bellcrank.statics.limits..";
   private static final String MOTION = "bellcrank.statics.motion..";
   private static final String STRENGTH = "bellcrank.statics.strength..";
+  private static final String DRAWING = "bellcrank.statics.drawing..";
 
   private static final DescribedPredicate<JavaClass> EXPORTED =
       describe(
@@ -137,6 +138,24 @@ class ArchitectureTest {
           .resideInAPackage(STRENGTH);
 
   @ArchTest
+  static final ArchRule drawingsShowWhatBalancesFound =
+      noClasses()
+          .that()
+          .resideInAPackage(DRAWING)
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(GROUND, LIMITS, MOTION, STRENGTH, "..internal..", "java.awt..");
+
+  @ArchTest
+  static final ArchRule nothingNeedsDrawings =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage(DRAWING)
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(DRAWING, "javax.xml..");
+
+  @ArchTest
   static final ArchRule internalsKnowNothingOfTheirUsers =
       noClasses()
           .that()
@@ -164,7 +183,12 @@ class ArchitectureTest {
           .should()
           .onlyDependOnClassesThat()
           .resideInAnyPackage(
-              "bellcrank.statics..", "java..", "org.ejml..", "org.hipparchus..", "org.jspecify..");
+              "bellcrank.statics..",
+              "java..",
+              "javax.xml.stream..",
+              "org.ejml..",
+              "org.hipparchus..",
+              "org.jspecify..");
 
   @ArchTest
   static final ArchRule exportedSignaturesShowNoArrayAndNoInternals =

@@ -116,6 +116,15 @@ final class Command implements Callable<Integer> {
   private @Nullable String svg;
 
   @Option(
+      names = "--draw",
+      paramLabel = "FOLDER",
+      description = {
+        "Draw the device, every body cut free with all its forces, and the force",
+        "polygons as pictures in SVG. The folder is made if it is not there."
+      })
+  private @Nullable String drawings;
+
+  @Option(
       names = "--tables",
       help = true,
       description = "Print the tables of friction, soil, anchors and ladders.")
@@ -154,11 +163,26 @@ final class Command implements Callable<Integer> {
       new TravelFiles(Optional.ofNullable(csv), Optional.ofNullable(svg))
           .write(answers.get(0), Optional.ofNullable(units), refusals);
     }
+    draw(answers, refusals);
     refusals.forEach(refusal -> err.println(refusal.sentence()));
     if (!refusals.isEmpty()) {
       return Main.BAD_INPUT;
     }
     return answers.stream().allMatch(FileAnswer::holds) ? Main.ANSWERED : Main.EXPECTATION_FAILED;
+  }
+
+  private void draw(List<FileAnswer> answers, List<Refusal> refusals) {
+    if (drawings == null) {
+      return;
+    }
+    DrawingFiles files = new DrawingFiles(drawings);
+    for (FileAnswer answer : answers) {
+      List<String> written =
+          files.write(answer, units == null ? answer.file().units() : units, refusals);
+      if (!json) {
+        written.forEach(line -> out.println(line));
+      }
+    }
   }
 
   private void refuseUnfit() {

@@ -158,7 +158,16 @@ final class MainTest {
     assertThat(run.err()).isEmpty();
     assertThat(run.out())
         .startsWith("Usage: bellcrank ")
-        .contains("--case", "--ask", "--units", "--check", "--json", "--csv", "--svg", "--version")
+        .contains(
+            "--case",
+            "--ask",
+            "--units",
+            "--check",
+            "--json",
+            "--csv",
+            "--svg",
+            "--draw",
+            "--version")
         .contains("Exit status:")
         .endsWith(Caution.lines());
     assertThat(run.out().lines()).allMatch(line -> line.length() <= 80);

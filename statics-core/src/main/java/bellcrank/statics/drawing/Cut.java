@@ -1,6 +1,5 @@
 package bellcrank.statics.drawing;
 
-import bellcrank.statics.device.Connection;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.Force;
 import bellcrank.statics.device.Ground;
@@ -42,7 +41,7 @@ final class Cut {
 
   /** Whether forces on a pin are told for each of its bodies, since it is a body of its own. */
   boolean isOwn(Pin pin) {
-    return pin.bodies().size() > 2 || loadedPins.contains(pin.name());
+    return pin.bodies().size() > 2 || isLoaded(pin.name());
   }
 
   /** Whether a pin that is a body of its own stays with the free body. */
@@ -51,9 +50,9 @@ final class Cut {
     return bodies.containsAll(movable) && (movable.size() > 1 || whole);
   }
 
-  /** Whether a connection is inside with all its bodies. */
-  boolean hasAll(Connection connection) {
-    return bodies.containsAll(connection.bodies());
+  /** Whether a load acts on a pin itself. */
+  boolean isLoaded(String pin) {
+    return loadedPins.contains(pin);
   }
 
   /** Whether the named body, or the pin of that name, is inside. */

@@ -19,13 +19,11 @@ final class PolygonPicture {
   private static final double APART = 22;
 
   private final FreeBody body;
-  private final DrawingOptions options;
   private final Amount amount;
   private final List<ActingForce> forces = new ArrayList<>();
 
   PolygonPicture(FreeBody body, DrawingOptions options) {
     this.body = body;
-    this.options = options;
     amount = new Amount(options.units());
     for (ActingForce force : body.forces()) {
       forces.addAll(options.components() ? force.components() : List.of(force));
@@ -100,15 +98,15 @@ final class PolygonPicture {
       scene.label(ForceLabels.along(lines, "force-name", arrow.tail(), arrow.tip()));
     }
     if (!closes()) {
-      gap(scene, view.at(corners.get(corners.size() - 1)), view.at(corners.get(0)));
+      gap(scene, view.at(corners.get(0)), view.at(corners.get(corners.size() - 1)));
     }
   }
 
-  private void gap(Scene scene, Point end, Point start) {
-    if (start.distance(end) > 1) {
-      scene.draw(Layer.CONSTRUCTION, "action", Pen.line(end, start));
-      scene.block(end, start, 1);
-      scene.label(ForceLabels.along(List.of("not closed", "?"), "measure", end, start));
+  private void gap(Scene scene, Point first, Point last) {
+    if (first.distance(last) > 1) {
+      scene.draw(Layer.CONSTRUCTION, "action", Pen.line(first, last));
+      scene.block(first, last, 1);
+      scene.label(ForceLabels.along(List.of("not closed", "?"), "measure", first, last));
     }
   }
 

@@ -85,6 +85,7 @@ final class Sheet {
             .with("viewBox", view(box))
             .with("width", Math.ceil(box.width()))
             .with("height", Math.ceil(box.height()))
+            .with("data-drawing", "bellcrank")
             .with("role", "img")
             .with("aria-labelledby", "title desc");
     key.measures().forEach(svg::with);
