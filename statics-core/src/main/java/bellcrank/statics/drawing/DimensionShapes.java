@@ -10,7 +10,7 @@ import java.util.List;
 final class DimensionShapes {
 
   /** Distance of a line of dimensions from what is drawn. */
-  private static final double CLEAR = 20;
+  private static final double CLEAR = 30;
 
   /** Distances shorter than this on the sheet are left to the others. */
   private static final double SHORTEST = 3;
