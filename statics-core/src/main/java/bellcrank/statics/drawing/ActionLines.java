@@ -53,7 +53,7 @@ record ActionLines(Scene scene, View view, Amount amount) {
       return found;
     }
     Point meeting = view.at(found.get());
-    Box drawn = scene.bounds();
+    Room drawn = scene.bounds();
     double room = FARTHEST * Math.max(drawn.width(), drawn.height());
     if (drawn.nearest(meeting).distance(meeting) > room) {
       return Optional.empty();

@@ -33,7 +33,7 @@ record Arrow(Point tail, Point tip) {
         .add(head.pen(tip, unit(), size).element("head"));
   }
 
-  Box box() {
-    return Box.at(tail).with(tip).grown(5);
+  Room box() {
+    return Room.at(tail).with(tip).grown(5);
   }
 }

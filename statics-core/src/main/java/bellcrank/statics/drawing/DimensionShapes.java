@@ -34,7 +34,7 @@ final class DimensionShapes {
   void chains(List<Point> places) {
     List<Point> across = distinct(places, true);
     List<Point> upright = distinct(places, false);
-    Box drawn = scene.bounds();
+    Room drawn = scene.bounds();
     if (across.size() > 1) {
       level(across, drawn.bottom() + CLEAR);
     }
@@ -136,7 +136,7 @@ final class DimensionShapes {
   }
 
   private void distance(Point a, Point b, Measurement.Way way) {
-    Box drawn = scene.bounds();
+    Room drawn = scene.bounds();
     switch (way) {
       case LEVEL -> level(ordered(a, b, true), drawn.bottom() + CLEAR);
       case UPRIGHT -> upright(ordered(a, b, false), drawn.left() - CLEAR);

@@ -89,7 +89,7 @@ final class ForceShapes {
             .with("data-couple", couple.part())
             .with("data-on", couple.on())
             .with("data-moment", Double.toString(couple.moment()));
-    scene.add(Layer.FORCE, element, Box.around(view.at(couple.at()), CURVED, CURVED).grown(6));
+    scene.add(Layer.FORCE, element, Room.around(view.at(couple.at()), CURVED, CURVED).grown(6));
     label(view.at(couple.at()), ForceLabels.lines(name, amount.moment(Math.abs(couple.moment()))));
   }
 
@@ -98,7 +98,7 @@ final class ForceShapes {
         curved(view.at(couple.at()), true, couple.origin(), "couple open ")
             .with("data-open", couple.part())
             .with("data-on", couple.on());
-    scene.add(Layer.FORCE, element, Box.around(view.at(couple.at()), CURVED, CURVED).grown(6));
+    scene.add(Layer.FORCE, element, Room.around(view.at(couple.at()), CURVED, CURVED).grown(6));
     label(view.at(couple.at()), ForceLabels.lines(name, "?"));
   }
 

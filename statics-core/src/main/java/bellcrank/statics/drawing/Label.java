@@ -38,9 +38,9 @@ record Label(List<String> lines, String css, Point anchor, List<Try> tries) {
   }
 
   /** The room that it takes at a place. */
-  Box at(Try place) {
+  Room at(Try place) {
     Vector t = place.towards();
     double away = place.gap() + halfWidth() * Math.abs(t.x()) + halfHeight() * Math.abs(t.y());
-    return Box.around(place.from().plus(t.times(away)), halfWidth(), halfHeight());
+    return Room.around(place.from().plus(t.times(away)), halfWidth(), halfHeight());
   }
 }

@@ -66,19 +66,19 @@ final class LabelPlacer {
 
   private final class Choice {
     private final Label label;
-    private Box box;
+    private Room box;
     private double least = Double.POSITIVE_INFINITY;
 
     Choice(Label label) {
       this.label = label;
-      box = Box.at(label.anchor());
+      box = Room.at(label.anchor());
     }
 
     boolean found() {
       return least < Double.POSITIVE_INFINITY;
     }
 
-    void offer(Box candidate, double cost) {
+    void offer(Room candidate, double cost) {
       if (cost < least) {
         double total = cost + cost(new PlacedLabel(label, candidate), least - cost);
         if (total < least) {
@@ -91,7 +91,7 @@ final class LabelPlacer {
 
   /** What a place costs beyond its distance; it is not counted further than a bound. */
   private double cost(PlacedLabel candidate, double bound) {
-    Box box = candidate.box();
+    Room box = candidate.box();
     Point anchor = candidate.label().anchor();
     boolean leader = candidate.hasLeader();
     double cost = 0;

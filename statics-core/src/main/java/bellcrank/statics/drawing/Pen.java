@@ -6,10 +6,10 @@ import bellcrank.statics.geometry.Point;
 final class Pen {
 
   private final StringBuilder data = new StringBuilder();
-  private Box box;
+  private Room box;
 
   private Pen(Point start) {
-    box = Box.at(start);
+    box = Room.at(start);
   }
 
   static Pen from(Point start) {
@@ -62,7 +62,7 @@ final class Pen {
     return data.toString();
   }
 
-  Box box() {
+  Room box() {
     return box;
   }
 

@@ -8,7 +8,7 @@ import bellcrank.statics.geometry.Point;
  * @param label the label
  * @param box the room that it takes
  */
-record PlacedLabel(Label label, Box box) {
+record PlacedLabel(Label label, Room box) {
 
   /** From this distance on a line leads to what it belongs to. */
   private static final double LEADER = 13;

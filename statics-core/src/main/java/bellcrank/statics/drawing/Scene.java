@@ -15,12 +15,12 @@ final class Scene {
   private final Map<Layer, List<Element>> layers = new EnumMap<>(Layer.class);
   private final List<Obstacle> obstacles = new ArrayList<>();
   private final List<Label> labels = new ArrayList<>();
-  private Box bounds = Box.at(Point.ORIGIN);
+  private Room bounds = Room.at(Point.ORIGIN);
   private boolean empty = true;
 
-  void add(Layer layer, Element element, Box room) {
+  void add(Layer layer, Element element, Room room) {
     layers.computeIfAbsent(layer, key -> new ArrayList<>()).add(element);
-    Box taken = room.grown(HALF_LINE);
+    Room taken = room.grown(HALF_LINE);
     bounds = empty ? taken : bounds.with(taken);
     empty = false;
   }
@@ -36,7 +36,7 @@ final class Scene {
             .with("cx", centre.x())
             .with("cy", centre.y())
             .with("r", radius);
-    add(layer, circle, Box.around(centre, radius, radius));
+    add(layer, circle, Room.around(centre, radius, radius));
   }
 
   void block(Point start, Point end, double weight) {
@@ -56,7 +56,7 @@ final class Scene {
   }
 
   /** The room taken by all but labels. */
-  Box bounds() {
+  Room bounds() {
     return bounds;
   }
 

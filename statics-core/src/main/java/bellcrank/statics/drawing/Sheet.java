@@ -37,7 +37,7 @@ final class Sheet {
 
   String svg() {
     List<PlacedLabel> labels = new LabelPlacer(scene.obstacles()).place(scene.labels());
-    Box drawn = scene.bounds();
+    Room drawn = scene.bounds();
     for (PlacedLabel label : labels) {
       drawn = drawn.with(label.box());
     }
@@ -64,7 +64,7 @@ final class Sheet {
     labels.forEach(label -> content.add(label.element()));
     double keyTop = drawn.bottom() + MARGIN;
     content.addAll(key.elements(Point.of(left, keyTop)));
-    Box all = new Box(left, top, middle + half, keyTop + key.height()).grown(MARGIN);
+    Room all = new Room(left, top, middle + half, keyTop + key.height()).grown(MARGIN);
     return write(all, content);
   }
 
@@ -78,7 +78,7 @@ final class Sheet {
         + Figure.of(bottom);
   }
 
-  private String write(Box box, List<Element> content) {
+  private String write(Room box, List<Element> content) {
     Element svg =
         Element.of("svg")
             .with("xmlns", NAMESPACE)
@@ -114,7 +114,7 @@ final class Sheet {
     return text + "\n";
   }
 
-  private static String view(Box box) {
+  private static String view(Room box) {
     return Figure.of(Math.floor(box.left()))
         + " "
         + Figure.of(Math.floor(box.top()))

@@ -53,7 +53,7 @@ final class LabelPlacerTest {
 
   @Test
   void clippingTellsHowMuchOfALineIsInside() {
-    Box box = new Box(0, 0, 10, 10);
+    Room box = new Room(0, 0, 10, 10);
     assertThat(box.lengthInside(Point.of(-5, 5), Point.of(15, 5))).isEqualTo(10);
     assertThat(box.lengthInside(Point.of(5, 5), Point.of(5, 25))).isEqualTo(5);
     assertThat(box.lengthInside(Point.of(-5, -1), Point.of(15, -1))).isZero();

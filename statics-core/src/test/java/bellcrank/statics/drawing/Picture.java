@@ -130,17 +130,17 @@ final class Picture {
     return numbers;
   }
 
-  Box view() {
+  Room view() {
     List<Double> view = numbers(root.getAttribute("viewBox"));
-    return new Box(view.get(0), view.get(1), view.get(0) + view.get(2), view.get(1) + view.get(3));
+    return new Room(view.get(0), view.get(1), view.get(0) + view.get(2), view.get(1) + view.get(3));
   }
 
-  List<Box> labels() {
-    List<Box> boxes = new ArrayList<>();
+  List<Room> labels() {
+    List<Room> boxes = new ArrayList<>();
     for (Element group : all("g")) {
       if (group.hasAttribute("data-box")) {
         List<Double> n = numbers(group.getAttribute("data-box"));
-        boxes.add(new Box(n.get(0), n.get(1), n.get(2), n.get(3)));
+        boxes.add(new Room(n.get(0), n.get(1), n.get(2), n.get(3)));
       }
     }
     return boxes;
@@ -163,10 +163,10 @@ final class Picture {
     assertThat(root.getAttribute("role")).isEqualTo("img");
     assertThat(text("title")).isNotBlank();
     assertThat(text("desc")).isNotBlank();
-    List<Box> labels = labels();
+    List<Room> labels = labels();
     for (int i = 0; i < labels.size(); i++) {
       for (int k = 0; k < i; k++) {
-        Box other = labels.get(k);
+        Room other = labels.get(k);
         assertThat(labels.get(i).overlaps(other))
             .as("%s and %s in %s", labels.get(i), other, svg)
             .isFalse();
@@ -194,7 +194,7 @@ final class Picture {
   }
 
   private void isInside(Point point) {
-    Box view = view();
+    Room view = view();
     assertThat(point.x()).as(svg).isBetween(view.left(), view.right());
     assertThat(point.y()).as(svg).isBetween(view.top(), view.bottom());
   }

@@ -10,33 +10,33 @@ import bellcrank.statics.geometry.Point;
  * @param right greatest x
  * @param bottom greatest y
  */
-record Box(double left, double top, double right, double bottom) {
+record Room(double left, double top, double right, double bottom) {
 
-  static Box at(Point point) {
-    return new Box(point.x(), point.y(), point.x(), point.y());
+  static Room at(Point point) {
+    return new Room(point.x(), point.y(), point.x(), point.y());
   }
 
-  static Box around(Point centre, double halfWidth, double halfHeight) {
+  static Room around(Point centre, double halfWidth, double halfHeight) {
     return at(centre).grown(halfWidth, halfHeight);
   }
 
-  Box with(Point point) {
+  Room with(Point point) {
     return with(at(point));
   }
 
-  Box with(Box other) {
-    return new Box(
+  Room with(Room other) {
+    return new Room(
         Math.min(left, other.left),
         Math.min(top, other.top),
         Math.max(right, other.right),
         Math.max(bottom, other.bottom));
   }
 
-  Box grown(double sideways, double upright) {
-    return new Box(left - sideways, top - upright, right + sideways, bottom + upright);
+  Room grown(double sideways, double upright) {
+    return new Room(left - sideways, top - upright, right + sideways, bottom + upright);
   }
 
-  Box grown(double by) {
+  Room grown(double by) {
     return grown(by, by);
   }
 
@@ -52,7 +52,7 @@ record Box(double left, double top, double right, double bottom) {
     return Point.of((left + right) / 2, (top + bottom) / 2);
   }
 
-  boolean overlaps(Box other) {
+  boolean overlaps(Room other) {
     return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
   }
 
