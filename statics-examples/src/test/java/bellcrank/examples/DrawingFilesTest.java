@@ -99,7 +99,7 @@ final class DrawingFilesTest {
               wall: {clamp: a, joins: ["a/b", ground]}
               other wall: {clamp: b, joins: ["A B", ground]}
             loads: {push: {force: 5, direction: down, member: "a/b", at: b}}
-            cases: {calm: {push: 1}, gale: {push: 3}}
+            cases: {calm: {factors: {push: 1}}, gale: {factors: {push: 3}}}
             """);
     Path into = folder.resolve("out");
     CommandRun run = CommandRun.of(file.toString(), "--draw", into.toString());

@@ -2,6 +2,7 @@ package bellcrank.statics.drawing;
 
 import bellcrank.statics.device.Body;
 import bellcrank.statics.device.Connection;
+import bellcrank.statics.device.ContactBase;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.Joint;
 import bellcrank.statics.device.Load;
@@ -72,6 +73,8 @@ final class BodiesPicture {
         links.sheaves(connection, bodies::contains);
         if (connection instanceof Pin pin) {
           hole(pin);
+        } else if (connection instanceof ContactBase base && bodies.contains(base.body())) {
+          new SupportShapes(scene, view, places).foot(base);
         }
       }
     }

@@ -13,7 +13,6 @@ import bellcrank.statics.geometry.Vector;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 
@@ -73,10 +72,8 @@ final class DevicePicture {
     poses.forEach(pose -> ghost(pose, view));
     followed.forEach(point -> path(point, view));
     BodiesPicture bodies = new BodiesPicture(scene, view, places, FreeBody.names(device));
-    bodies.bodies(Map.of());
-    for (Connection connection : device.connections()) {
-      new SupportShapes(scene, view, places).draw(connection, true);
-    }
+    bodies.bodies(loads.loadPlaces());
+    connections(view);
     springs(view);
     Key key = new Key();
     forces(view, new KeyRows(key, amount));
@@ -116,6 +113,19 @@ final class DevicePicture {
       other.shown().forEach(extent::place);
     }
     return View.of(extent.shown());
+  }
+
+  /** Ropes and struts first: supports are put where less is drawn. */
+  private void connections(View view) {
+    SupportShapes shapes = new SupportShapes(scene, view, places);
+    Links links = new Links(places);
+    for (boolean link : new boolean[] {true, false}) {
+      for (Connection connection : device.connections()) {
+        if (links.has(connection.name()) == link) {
+          shapes.draw(connection, true);
+        }
+      }
+    }
   }
 
   private void ghost(Pose pose, View view) {

@@ -4,9 +4,12 @@ import bellcrank.statics.device.Device;
 import bellcrank.statics.device.ModelException;
 import bellcrank.statics.device.Pose;
 import bellcrank.statics.equilibrium.Balance;
+import bellcrank.statics.geometry.Point;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 
 /**
  * One body or a group of bodies, cut free, with all that acts on it from outside. What acts between
@@ -130,5 +133,21 @@ public record FreeBody(
    */
   public boolean isZeroCouple(double moment) {
     return Math.abs(moment) <= ROUNDING * scale * device.size();
+  }
+
+  /** Where loads act, by body; these places belong to the bodies. */
+  Map<String, List<Point>> loadPlaces() {
+    Map<String, List<Point>> loads = new HashMap<>();
+    for (ActingForce force : forces) {
+      if (force.origin() != Origin.CONNECTION) {
+        loads.computeIfAbsent(force.on(), key -> new ArrayList<>()).add(force.at());
+      }
+    }
+    for (OpenForce force : openForces) {
+      if (force.origin() != Origin.CONNECTION) {
+        loads.computeIfAbsent(force.on(), key -> new ArrayList<>()).add(force.at());
+      }
+    }
+    return loads;
   }
 }

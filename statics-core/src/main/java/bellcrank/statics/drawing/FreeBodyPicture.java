@@ -7,7 +7,6 @@ import bellcrank.statics.geometry.Point;
 import bellcrank.statics.geometry.Vector;
 import java.util.ArrayList;
 import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -45,7 +44,7 @@ final class FreeBodyPicture {
   String svg() {
     View view = view();
     BodiesPicture bodies = new BodiesPicture(scene, view, places, body.bodies());
-    bodies.bodies(loadPlaces());
+    bodies.bodies(body.loadPlaces());
     bodies.inside();
     Key key = new Key();
     KeyRows rows = new KeyRows(key, amount);
@@ -71,16 +70,6 @@ final class FreeBodyPicture {
     body.openForces().forEach(force -> extent.place(force.at()));
     body.spreads().forEach(spread -> extent.place(spread.from()).place(spread.to()));
     return View.of(extent.shown());
-  }
-
-  private Map<String, List<Point>> loadPlaces() {
-    Map<String, List<Point>> loads = new HashMap<>();
-    for (ActingForce force : body.forces()) {
-      if (force.origin() != Origin.CONNECTION) {
-        loads.computeIfAbsent(force.on(), key -> new ArrayList<>()).add(force.at());
-      }
-    }
-    return loads;
   }
 
   private String heading() {

@@ -57,11 +57,9 @@ record SupportShapes(Scene scene, View view, Places places) {
     } else if (connection instanceof Contact contact) {
       surface(at, away(contact.other(), contact.push()), 16, onGround);
     } else if (connection instanceof ContactBase base) {
-      double half = Math.max(6, base.width() / 2 * view.scale());
-      Vector solid = away(base.other(), base.push());
-      Vector along = solid.perpendicular().times(half);
-      scene.draw(Layer.BODY, "ground-line", Pen.line(at.plus(along), at.plus(along.times(-1))));
-      surface(at, solid, half + 8, onGround);
+      foot(base);
+      double half = halfWidth(base);
+      surface(at, away(base.other(), base.push()), half + 8, onGround);
     } else if (connection instanceof Slot slot) {
       Vector along = View.unit(turned(slot.other(), slot.along()));
       slot(at, along, onGround);
@@ -80,6 +78,17 @@ record SupportShapes(Scene scene, View view, Places places) {
               .to(at.plus(half.times(-1)).plus(side))
               .close());
     }
+  }
+
+  private double halfWidth(ContactBase base) {
+    return Math.max(6, base.width() / 2 * view.scale());
+  }
+
+  /** The flat underside of a base. */
+  void foot(ContactBase base) {
+    Point at = view.at(places.of(base.body(), base.at()));
+    Vector along = away(base.other(), base.push()).perpendicular().times(halfWidth(base));
+    scene.draw(Layer.BODY, "ground-line", Pen.line(at.plus(along), at.plus(along.times(-1))));
   }
 
   private Vector turned(String body, Direction drawn) {

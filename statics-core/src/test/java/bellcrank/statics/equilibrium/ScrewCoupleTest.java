@@ -117,7 +117,8 @@ class ScrewCoupleTest {
     Screw screw = (Screw) device.connection("jack").orElseThrow();
     assertThat(Balance.of(device).ratioOfEqualWork()).isInstanceOf(Answer.Value.class);
     double ratio = ((Answer.Value) Balance.of(device).ratioOfEqualWork()).si();
-    assertThat(Math.abs(ratio)).isCloseTo(2 * Math.PI / screw.lead() * Math.hypot(30, 2000) / 2000, within(1e-6));
+    assertThat(Math.abs(ratio))
+        .isCloseTo(2 * Math.PI / screw.lead() * Math.hypot(30, 2000) / 2000, within(1e-6));
     assertThat(Balance.of(device).answer("advantage")).isInstanceOf(Answer.Unanswered.class);
   }
 
