@@ -11,12 +11,13 @@ import java.util.OptionalDouble;
  *
  * <p>{@code point(tip).x on jib} is the abscissa of a point of a body in the pose that is answered;
  * the body is named where several have the point. Otherwise the text is {@code NAME[.measure] [from
- * …] [on BODY] [about POINT] [at LENGTH of A–B | along A–B] [each] [in CASE]}; {@code A per B} is
- * the ratio of two asks, and {@code greatest} or {@code least} before an ask is an end of the range
- * of its answers. Endings may come in any order. {@code A to B} is read as {@code A–B}. A name
- * stands in double quotes where it could be taken for something else: if it contains an ending's
- * first word behind other words, a comma or bracket, a point before the word of a measure, or
- * equals a word with a meaning of its own.
+ * …] [on BODY] [about POINT] [at LENGTH of A–B | just before LENGTH of A–B | just after LENGTH of
+ * A–B | along A–B] [each] [in CASE]}; {@code A per B} is the ratio of two asks, and {@code
+ * greatest} or {@code least} before an ask is an end of the range of its answers. Endings may come
+ * in any order. {@code A to B} is read as {@code A–B}. A name stands in double quotes where it
+ * could be taken for something else: if it contains an ending's first word behind other words, a
+ * comma or bracket, a point before the word of a measure, or equals a word with a meaning of its
+ * own.
  *
  * @param subject what is asked about
  * @param measure which quantity of it; in place of {@link Measure#VALUE} it is {@link
@@ -169,6 +170,21 @@ public record Ask(
    */
   public Ask atDistance(double distance, String start, String end) {
     return stretched(new Stretch(start, end, OptionalDouble.of(distance)));
+  }
+
+  /**
+   * This ask just before or just after a place on a bar, where what is asked jumps.
+   *
+   * @param side on which side of the place
+   * @param distance from the start in m, 0 or more
+   * @param start name of the point where the bar starts
+   * @param end name of the point where it ends
+   * @return the changed ask
+   * @throws ModelException if a name or the distance is not acceptable, or this is a ratio or
+   *     extreme
+   */
+  public Ask beside(Side side, double distance, String start, String end) {
+    return stretched(new Stretch(start, end, OptionalDouble.of(distance), Optional.of(side)));
   }
 
   /**

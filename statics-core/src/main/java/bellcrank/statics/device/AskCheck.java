@@ -103,14 +103,14 @@ final class AskCheck {
     Optional<Load> load = device.load(name);
     Optional<Member> member =
         device.members().stream().filter(one -> one.name().equals(name)).findFirst();
-    boolean placed = ask.stretch().flatMap(AskCheck::place).isPresent();
-    if (member.isPresent() && (placed || (connection.isEmpty() && load.isEmpty()))) {
+    boolean inside = PartMeasures.isInside(ask);
+    if (member.isPresent() && (inside || (connection.isEmpty() && load.isEmpty()))) {
       member(member.get());
     } else if (connection.isPresent()) {
       connection(connection.get());
     } else if (load.isPresent()) {
       load(load.get());
-    } else if (placed) {
+    } else if (inside) {
       endings.known("member", List.of(name), device.members().stream().map(Member::name).toList());
     } else {
       endings.known("connection, load or sought quantity", List.of(name), parts());
@@ -148,13 +148,24 @@ final class AskCheck {
     }
     endings.noOn();
     endings.each(member.count());
+    boolean atPlace = PartMeasures.AT_PLACE.contains(ask.measure());
     Optional<Stretch> place = ask.stretch().flatMap(AskCheck::place);
-    if (place.isPresent()) {
-      endings.about(false, false);
-      bar(member, place.get());
-    } else {
+    if (atPlace && place.isEmpty()) {
       // a moment about a point is one of a connection or load; the place tells what is meant here
       endings.problem(ask.measure().word(), "a place on a bar of the member: at LENGTH of A–B");
+      return;
+    }
+    endings.about(false, false);
+    if (!atPlace && place.isPresent()) {
+      endings.problem(
+          AskText.stretch(place.get()).strip(),
+          "no place: the " + ask.measure().word() + " is that of a whole bar, along A–B");
+    } else if (ask.stretch().isPresent()) {
+      bar(member, ask.stretch().get());
+    } else if (PartMeasures.PLACE_OF_PEAK.contains(ask.measure())) {
+      endings.problem(ask.measure().word(), "a bar of the member: along A–B");
+    } else if (member.bars().isEmpty()) {
+      endings.problem(ask.measure().word(), "a member with bars; " + member.name() + " has none");
     }
   }
 
@@ -178,6 +189,15 @@ final class AskCheck {
       endings.problem(
           AskText.length(distance),
           "0 to " + AskText.length(length) + ", the length of bar " + ends);
+    }
+    boolean before = place.side().filter(side -> side == Side.BEFORE).isPresent() && distance == 0;
+    boolean after =
+        place.side().filter(side -> side == Side.AFTER).isPresent()
+            && distance > length * (1 - ROUNDING);
+    if (before || after) {
+      endings.problem(
+          AskText.stretch(place).strip(),
+          "no side, or the other one: bar " + ends + (before ? " starts" : " ends") + " there");
     }
   }
 

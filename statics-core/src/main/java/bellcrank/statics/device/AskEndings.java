@@ -15,7 +15,14 @@ final class AskEndings {
 
   /** Measures that are the same for one part as for all of several equal ones. */
   private static final Set<Measure> NOT_SHARED =
-      EnumSet.of(Measure.DIRECTION, Measure.OFFSET, Measure.LENGTH, Measure.RATIO_OF_TENSIONS);
+      EnumSet.of(
+          Measure.DIRECTION,
+          Measure.OFFSET,
+          Measure.LENGTH,
+          Measure.RATIO_OF_TENSIONS,
+          Measure.PLACE_OF_PEAK_NORMAL,
+          Measure.PLACE_OF_PEAK_SHEAR,
+          Measure.PLACE_OF_PEAK_MOMENT);
 
   private final Ask ask;
   private final Device device;
@@ -105,7 +112,8 @@ final class AskEndings {
           AskText.stretch(stretch).strip(),
           stretch.distance().isPresent()
               ? "no place: only normal, shear and moment of a member have one"
-              : "no line: only the distance of a resultant, centre or load is along one");
+              : "no line: only the distance of a resultant, centre or load, and peaks of a member"
+                  + " are along one");
     }
   }
 

@@ -17,10 +17,10 @@ final class AskParser {
       Pattern.compile("(group|resultant|centre|point|multiple|distance)\\s*+\\(");
   private static final Pattern LOOKS_LIKE_CALL = Pattern.compile("[^\\s(]++\\(.*+", Pattern.DOTALL);
   private static final Set<String> ENDINGS_AND_FROM =
-      Set.of("on", "about", "at", "along", "each", "in", "per", "from");
+      Set.of("on", "about", "at", "just", "along", "each", "in", "per", "from");
   private static final String WANTED_ENDING =
       "the end, or one of: from (after a group), on BODY, about POINT, at LENGTH of A–B,"
-          + " along A–B, each, in CASE, per ASK";
+          + " just before or just after LENGTH of A–B, along A–B, each, in CASE, per ASK";
 
   private final AskCursor cursor;
   private final AskPieces pieces;
@@ -205,6 +205,10 @@ final class AskParser {
       case "at", "along" -> {
         once("at or along", ask.stretch().isPresent());
         yield ask.stretched(pieces.stretch(word, stops));
+      }
+      case "just" -> {
+        once("at or along", ask.stretch().isPresent());
+        yield ask.stretched(pieces.besides(stops));
       }
       case "each" -> {
         once(word, ask.each());

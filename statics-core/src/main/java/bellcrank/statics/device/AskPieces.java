@@ -7,6 +7,7 @@ import bellcrank.statics.units.Quantity;
 import bellcrank.statics.units.QuantityException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Supplier;
@@ -75,6 +76,22 @@ final class AskPieces {
     }
     checkedName(start);
     return checked(end, () -> new Stretch(start, end, distance));
+  }
+
+  /** What follows {@code just}: a side and a place. */
+  Stretch besides(Set<String> stops) {
+    String word = cursor.peekWord();
+    for (Side side : Side.values()) {
+      if (side.word().equals(word)) {
+        cursor.word();
+        Stretch place = stretch("at", stops);
+        return new Stretch(place.start(), place.end(), place.distance(), Optional.of(side));
+      }
+    }
+    throw fail(
+        "just",
+        "just before LENGTH of A–B, or just after; a name with the word just in it in double"
+            + " quotes");
   }
 
   String name(String after, String wanted, Set<String> stops) {

@@ -11,10 +11,11 @@ final class AskText {
   static final char EN_DASH = '–';
 
   /** Words that end a name when they stand behind another word. */
-  static final Set<String> ENDINGS = Set.of("on", "about", "at", "along", "each", "in", "per");
+  static final Set<String> ENDINGS =
+      Set.of("on", "about", "at", "just", "along", "each", "in", "per");
 
   private static final Set<String> WORDS =
-      Set.of("on", "about", "at", "of", "along", "each", "in", "per", "from", "to");
+      Set.of("on", "about", "at", "just", "of", "along", "each", "in", "per", "from", "to");
 
   /** Words that stand before a whole ask. */
   static final Set<String> EXTREMES = Set.of(Subject.Extreme.GREATEST, Subject.Extreme.LEAST);
@@ -107,9 +108,11 @@ final class AskText {
 
   static String stretch(Stretch stretch) {
     String ends = ends(stretch.start(), stretch.end());
-    return stretch.distance().isPresent()
-        ? " at " + length(stretch.distance().getAsDouble()) + " of " + ends
-        : " along " + ends;
+    if (stretch.distance().isEmpty()) {
+      return " along " + ends;
+    }
+    String where = stretch.side().map(side -> " just " + side.word() + " ").orElse(" at ");
+    return where + length(stretch.distance().getAsDouble()) + " of " + ends;
   }
 
   private static String end(String point) {

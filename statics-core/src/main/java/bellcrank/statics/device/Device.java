@@ -381,7 +381,7 @@ public final class Device {
 
   @Override
   public boolean equals(Object other) {
-    return other instanceof Device device && parts().equals(device.parts());
+    return this == other || (other instanceof Device device && parts().equals(device.parts()));
   }
 
   @Override

@@ -15,7 +15,7 @@ final class LoadValidation {
     if (load instanceof Force force) {
       target(force.name(), force.body(), Optional.of(force.at()));
     } else if (load instanceof Couple couple) {
-      turned(couple.name(), couple.member());
+      turned(couple.name(), couple.member(), couple.at());
     } else if (load instanceof SpreadLoad spread) {
       member(spread.name(), "member", spread.member());
       boolean from = device.point(spread.name(), "from", spread.from());
@@ -37,7 +37,7 @@ final class LoadValidation {
       }
     } else if (load instanceof Sought sought) {
       if (sought.want() == Sought.Want.COUPLE) {
-        turned(sought.name(), sought.body());
+        turned(sought.name(), sought.body(), sought.at());
       } else if (sought.want() == Sought.Want.INTENSITY) {
         String from = sought.at().orElse("");
         String to = sought.to().orElse("");
@@ -98,10 +98,15 @@ final class LoadValidation {
   }
 
   /** What a couple acts on: a member, or a screw about its own axis. */
-  private void turned(String name, String target) {
+  private void turned(String name, String target, Optional<String> at) {
     if (device.isScrew(target)) {
+      at.ifPresent(
+          point ->
+              device.problem(
+                  name, "at", Check.quote(point), "no place: a couple on a screw turns all of it"));
       return;
     }
+    at.ifPresent(point -> device.point(name, "at", point));
     if (device.isBody(target)) {
       member(name, "member", target);
       return;

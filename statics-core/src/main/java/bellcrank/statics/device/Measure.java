@@ -69,6 +69,18 @@ public enum Measure {
   RETURN_EFFICIENCY("return efficiency"),
   /** Shear force of a bar in N. */
   SHEAR("shear"),
+  /** Normal force in N where it is largest in size along a bar, or in all bars of a member. */
+  PEAK_NORMAL("peak normal"),
+  /** Shear force in N where it is largest in size. */
+  PEAK_SHEAR("peak shear"),
+  /** Bending moment in N·m where it is largest in size. */
+  PEAK_MOMENT("peak moment"),
+  /** Where the normal force is largest in size along a bar, in m from its start. */
+  PLACE_OF_PEAK_NORMAL("place of peak normal"),
+  /** Where the shear force is largest in size along a bar, in m from its start. */
+  PLACE_OF_PEAK_SHEAR("place of peak shear"),
+  /** Where the bending moment is largest in size along a bar, in m from its start. */
+  PLACE_OF_PEAK_MOMENT("place of peak moment"),
   /** Whether the device is in balance. */
   OUTCOME("outcome"),
   /** Number of ways in which the device can still move. */

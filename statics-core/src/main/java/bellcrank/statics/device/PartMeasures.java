@@ -25,7 +25,19 @@ final class PartMeasures {
   /** The couple of a screw has no moment in the plane. */
   static final Set<Measure> SCREW_COUPLE = EnumSet.of(Measure.VALUE, Measure.COUPLE);
 
-  static final Set<Measure> MEMBER = EnumSet.of(Measure.NORMAL, Measure.SHEAR, Measure.MOMENT);
+  /** What is asked of a member at a place. */
+  static final Set<Measure> AT_PLACE = EnumSet.of(Measure.NORMAL, Measure.SHEAR, Measure.MOMENT);
+
+  /** What is asked of a bar or of all bars of a member. */
+  static final Set<Measure> PEAK =
+      EnumSet.of(Measure.PEAK_NORMAL, Measure.PEAK_SHEAR, Measure.PEAK_MOMENT);
+
+  /** What is asked of one bar. */
+  static final Set<Measure> PLACE_OF_PEAK =
+      EnumSet.of(
+          Measure.PLACE_OF_PEAK_NORMAL, Measure.PLACE_OF_PEAK_SHEAR, Measure.PLACE_OF_PEAK_MOMENT);
+
+  static final Set<Measure> MEMBER = member();
 
   static final Set<Measure> ADVANTAGE =
       EnumSet.of(Measure.ACTUAL, Measure.IDEAL, Measure.EFFICIENCY, Measure.RETURN_EFFICIENCY);
@@ -46,6 +58,20 @@ final class PartMeasures {
   static final Set<Measure> RESULTANT = force(Measure.LINE, Measure.DISTANCE, Measure.ARM);
 
   private PartMeasures() {}
+
+  private static Set<Measure> member() {
+    Set<Measure> all = EnumSet.copyOf(AT_PLACE);
+    all.addAll(PEAK);
+    all.addAll(PLACE_OF_PEAK);
+    return all;
+  }
+
+  /** Whether an ask is about what is inside a member, whatever else has the member's name. */
+  static boolean isInside(Ask ask) {
+    return ask.stretch().filter(stretch -> stretch.distance().isPresent()).isPresent()
+        || PEAK.contains(ask.measure())
+        || PLACE_OF_PEAK.contains(ask.measure());
+  }
 
   private static Set<Measure> force(Measure... more) {
     Set<Measure> all = EnumSet.copyOf(FORCE);
@@ -138,6 +164,11 @@ final class PartMeasures {
     }
     for (Load load : device.loads()) {
       add(asks, new Subject.Part(load.name()), of(load));
+    }
+    for (Member member : device.members()) {
+      if (!member.bars().isEmpty()) {
+        add(asks, new Subject.Part(member.name()), PEAK);
+      }
     }
     if (device.loads().size() > device.sought().size()) {
       add(asks, new Subject.Resultant(List.of()), RESULTANT);

@@ -52,6 +52,8 @@ final class PointOwners {
     } else if (load instanceof SpreadLoad spread) {
       add(spread.member(), spread.from());
       add(spread.member(), spread.to());
+    } else if (load instanceof Couple couple) {
+      couple.at().ifPresent(at -> add(couple.member(), at));
     } else if (load instanceof Weight weight) {
       weight.at().ifPresent(at -> add(weight.body(), at));
     } else if (load instanceof Spring spring) {

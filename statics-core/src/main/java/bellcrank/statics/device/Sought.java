@@ -11,7 +11,8 @@ import java.util.Optional;
  * @param want what is sought
  * @param body name of the member, joint or pin on which it acts; a member for an intensity; for a
  *     couple a member, or a screw if no body has that name
- * @param at name of the point where it acts, or where an intensity starts; empty only for a couple
+ * @param at name of the point where it acts, or where an intensity starts; of a couple on a member,
+ *     the point where it is applied, for the forces inside the member. Empty only for a couple
  * @param direction for a force or intensity: the direction of a positive size; empty otherwise
  * @param to for an intensity: name of the point where it ends; empty otherwise
  */
@@ -54,12 +55,8 @@ public record Sought(
    */
   public Sought {
     Check.name("sought quantity", name);
-    if (at.isEmpty() != (want == Want.COUPLE)) {
-      throw new ModelException(
-          name,
-          "at",
-          at.orElse("missing"),
-          "a point for a force, mass or intensity, none for a couple");
+    if (at.isEmpty() && want != Want.COUPLE) {
+      throw new ModelException(name, "at", "missing", "a point, unless a couple is sought");
     }
     if (direction.isPresent() != (want == Want.FORCE || want == Want.INTENSITY)) {
       throw new ModelException(

@@ -38,7 +38,7 @@ final class Answering {
   private int count(Ask ask) {
     if (ask.subject() instanceof Subject.Part part) {
       Optional<Connection> connection = device.connection(part.name());
-      if (connection.isPresent()) {
+      if (connection.isPresent() && !MemberAnswers.concern(device, part.name(), ask)) {
         return device.sharing(connection.get(), ask.on().orElse(connection.get().bodies().get(0)));
       }
       return device.members().stream()
@@ -115,19 +115,15 @@ final class Answering {
   }
 
   private Answer part(String name, Ask ask) {
+    if (MemberAnswers.concern(device, name, ask)) {
+      return new MemberAnswers(balance).answer(name, ask);
+    }
     if (ask.measure() == Measure.LENGTH) {
       return new PlaceAnswers(device, balance.pose()).length(device.connection(name).orElseThrow());
     }
     Optional<Load> load = device.load(name);
     if (load.isPresent() && !(load.get() instanceof Sought)) {
       return new LoadAnswers(balance, solved).load(name, ask);
-    }
-    if (device.connection(name).isEmpty() && load.isEmpty()) {
-      return new Answer.Unanswered(
-          Answer.Reason.NOT_DECIDED,
-          "forces inside a member, such as those of "
-              + name
-              + ", are not worked out in this version");
     }
     Optional<Answer> none = balance.noForces();
     if (none.isPresent()) {

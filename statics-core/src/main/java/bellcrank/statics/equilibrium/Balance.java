@@ -4,10 +4,13 @@ import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.Connection;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.LoadCase;
+import bellcrank.statics.device.Member;
 import bellcrank.statics.device.ModelException;
 import bellcrank.statics.device.Pin;
 import bellcrank.statics.device.Pose;
+import bellcrank.statics.device.Subject;
 import bellcrank.statics.equilibrium.internal.Assembly;
+import bellcrank.statics.equilibrium.internal.MemberCut;
 import bellcrank.statics.equilibrium.internal.MotionFinder;
 import bellcrank.statics.equilibrium.internal.Solved;
 import java.util.ArrayList;
@@ -314,6 +317,44 @@ public final class Balance {
    */
   public List<Reaction> reactions() {
     return new Reactions(this, solved).all();
+  }
+
+  /**
+   * The forces inside a member: normal force, shear force and bending moment along its bars.
+   *
+   * @param member name of the member
+   * @return its bars with what is told of each; without balance nothing is told of any
+   * @throws ModelException if there is no such member
+   */
+  public InternalForces internalForces(String member) {
+    Member found = member(device, member);
+    return InternalForces.of(this, solved, found, MemberCut.of(solved.assembly(), found));
+  }
+
+  static Member member(Device device, String name) {
+    for (Member member : device.members()) {
+      if (member.name().equals(name)) {
+        return member;
+      }
+    }
+    List<String> names = device.members().stream().map(Member::name).toList();
+    throw new ModelException(
+        device.name(), "member", '"' + name + '"', "one of: " + String.join(", ", names));
+  }
+
+  /**
+   * Whether an ask is about forces inside a member.
+   *
+   * @param ask an ask that has been checked against the device
+   * @return true if so
+   */
+  public boolean isInside(Ask ask) {
+    return ask.subject() instanceof Subject.Part part
+        && MemberAnswers.concern(device, part.name(), ask);
+  }
+
+  Solved solved() {
+    return solved;
   }
 
   /**

@@ -26,7 +26,10 @@ final class SlotFinder {
 
   /** Where the answer to a checked ask is found. */
   Optional<Prepared.Slot> find(Ask ask) {
-    if (ask.subject() instanceof Subject.Part part && ask.about().isEmpty() && !ask.each()) {
+    if (ask.subject() instanceof Subject.Part part
+        && ask.about().isEmpty()
+        && !MemberAnswers.concern(device, part.name(), ask)
+        && !ask.each()) {
       int index = 0;
       for (Connection connection : device.connections()) {
         if (connection.name().equals(part.name())) {

@@ -67,7 +67,7 @@ final class AskRange {
     if (subject instanceof Subject.Advantage && ask.measure() == Measure.ACTUAL) {
       return advantage();
     }
-    if (!dependsOnForces(subject)) {
+    if (!dependsOnForces(ask)) {
       return constant(balance.answer(ask));
     }
     Ask plain = plain(ask);
@@ -79,6 +79,15 @@ final class AskRange {
           ratio(
               linear.of(with(plain, Measure.TENSION)), linear.of(with(plain, Measure.END_TENSION)));
       case RAISING, LOWERING -> turning(plain);
+      case PEAK_NORMAL,
+          PEAK_SHEAR,
+          PEAK_MOMENT,
+          PLACE_OF_PEAK_NORMAL,
+          PLACE_OF_PEAK_SHEAR,
+          PLACE_OF_PEAK_MOMENT ->
+          Outcome.notDefined(
+              "where a force inside is largest changes from state to state; its range is told at a"
+                  + " place: at LENGTH of A–B");
       default -> range(linear.of(plain));
     };
   }
@@ -94,8 +103,12 @@ final class AskRange {
   }
 
   /** Whether an answer is read from forces at all. */
-  private boolean dependsOnForces(Subject subject) {
+  private boolean dependsOnForces(Ask ask) {
+    Subject subject = ask.subject();
     if (subject instanceof Subject.Part part) {
+      if (balance.isInside(ask)) {
+        return true;
+      }
       Load load = device.load(part.name()).orElse(null);
       return device.connection(part.name()).isPresent() || load instanceof Sought;
     }

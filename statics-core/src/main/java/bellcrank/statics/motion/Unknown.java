@@ -166,7 +166,8 @@ public final class Unknown {
   public static DoubleFunction<Device> couple(Device device, String load) {
     Couple drawn =
         named(device, load, "a couple", one -> one instanceof Couple c ? Optional.of(c) : none());
-    return moment -> Changed.load(device, new Couple(load, drawn.member(), finite(load, moment)));
+    return moment ->
+        Changed.load(device, new Couple(load, drawn.member(), finite(load, moment), drawn.at()));
   }
 
   /**

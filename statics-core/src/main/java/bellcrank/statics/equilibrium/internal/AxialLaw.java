@@ -31,6 +31,11 @@ final class AxialLaw extends ForceLaw {
   }
 
   @Override
+  Entry entry(int action) {
+    return action == 0 ? new Entry.At(ax, ay) : new Entry.At(bx, by);
+  }
+
+  @Override
   void evaluate(Placements at, Actions out) {
     double x1 = at.x(first, ax, ay);
     double y1 = at.y(first, ax, ay);

@@ -47,6 +47,13 @@ abstract sealed class ForceLaw permits PointLaw, AxialLaw, RopeLaw, SoughtLaw {
     return false;
   }
 
+  /**
+   * Where an action enters its body.
+   *
+   * @param action number of the action among those of the law
+   */
+  abstract Entry entry(int action);
+
   /** Writes its actions at a placement. */
   abstract void evaluate(Placements at, Actions out);
 

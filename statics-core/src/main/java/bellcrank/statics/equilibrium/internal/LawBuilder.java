@@ -206,12 +206,17 @@ final class LawBuilder {
     int body = pins.underLoad(sought.body());
     double qx = 0;
     double qy = 0;
+    Entry entry = new Entry.Unplaced();
     if (sought.at().isPresent()) {
       Point at = device.point(sought.at().get());
       // an even load acts as its total at the middle of its segment
       Point end = sought.to().map(device::point).orElse(at);
       qx = (scale.x(at) + scale.x(end)) / 2;
       qy = (scale.y(at) + scale.y(end)) / 2;
+      entry =
+          sought.to().isPresent()
+              ? new Entry.Along(scale.x(at), scale.y(at), scale.x(end), scale.y(end))
+              : new Entry.At(qx, qy);
     }
     double[] directions =
         switch (sought.want()) {
@@ -226,7 +231,7 @@ final class LawBuilder {
                 : new double[] {0, 0};
           }
         };
-    add(new SoughtLaw(sought.name(), body, qx, qy, directions));
+    add(new SoughtLaw(sought.name(), body, qx, qy, directions, entry));
   }
 
   private int body(String name) {

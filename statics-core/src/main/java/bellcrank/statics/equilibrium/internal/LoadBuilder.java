@@ -2,9 +2,11 @@ package bellcrank.statics.equilibrium.internal;
 
 import bellcrank.statics.device.Couple;
 import bellcrank.statics.device.Device;
+import bellcrank.statics.device.End;
 import bellcrank.statics.device.Force;
 import bellcrank.statics.device.Load;
 import bellcrank.statics.device.Member;
+import bellcrank.statics.device.Pin;
 import bellcrank.statics.device.SpreadLoad;
 import bellcrank.statics.device.Spring;
 import bellcrank.statics.device.Strut;
@@ -13,6 +15,8 @@ import bellcrank.statics.device.Weight;
 import bellcrank.statics.geometry.Point;
 import bellcrank.statics.geometry.Vector;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
 
 /** Makes the laws of a device's given loads; a strut's own weight is one, half at each end. */
 final class LoadBuilder {
@@ -43,22 +47,29 @@ final class LoadBuilder {
 
   /** A strut's own weight, half at each end. */
   void addStrut(Strut strut) {
-    weight(strut.name(), strut.first().body(), device.point(strut.first().at()), strut.mass() / 2);
-    weight(
-        strut.name(), strut.second().body(), device.point(strut.second().at()), strut.mass() / 2);
+    half(strut, strut.first());
+    half(strut, strut.second());
+  }
+
+  private void half(Strut strut, End end) {
+    weight(strut.name(), end.body(), device.point(end.at()), strut.mass() / 2, false);
   }
 
   void addLoad(Load load) {
     if (load instanceof Force force) {
       Vector vector = force.vector();
-      atPoint(force.name(), force.body(), device.point(force.at()), vector.x(), vector.y());
+      Point at = device.point(force.at());
+      atPoint(force.name(), force.body(), at, vector.x(), vector.y(), false);
     } else if (load instanceof Weight weight) {
       Point at = weight.at().isPresent() ? device.point(weight.at().get()) : middle(weight.body());
-      weight(weight.name(), weight.body(), at, weight.mass());
+      weight(weight.name(), weight.body(), at, weight.mass(), weight.at().isEmpty());
     } else if (load instanceof Couple couple) {
       add(
           new LoadLaw.Turning(
-              couple.name(), device.bodyIndex(couple.member()), couple.moment() / scale.size()));
+              couple.name(),
+              device.bodyIndex(couple.member()),
+              couple.moment() / scale.size(),
+              couple.at().map(this::entry).orElseGet(Entry.Unplaced::new)));
     } else if (load instanceof SpreadLoad spread) {
       add(spread(spread));
     } else if (load instanceof Spring spring) {
@@ -77,7 +88,8 @@ final class LoadBuilder {
               device.bodyIndex(spring.body()),
               device.bodyIndex(spring.other()),
               spring.stiffness() / scale.size(),
-              spring.turned()));
+              spring.turned(),
+              hinge(spring).map(this::entry).orElseGet(Entry.Unplaced::new)));
     }
   }
 
@@ -85,13 +97,31 @@ final class LoadBuilder {
     return device.middleOfBars((Member) device.body(member).orElseThrow());
   }
 
-  private void weight(String owner, String body, Point at, double mass) {
+  private void weight(String owner, String body, Point at, double mass, boolean overBars) {
     Vector gravity = device.gravity();
-    atPoint(owner, body, at, mass * gravity.x(), mass * gravity.y());
+    atPoint(owner, body, at, mass * gravity.x(), mass * gravity.y(), overBars);
   }
 
-  private void atPoint(String owner, String body, Point at, double fx, double fy) {
-    add(new LoadLaw.AtPoint(owner, pins.underLoad(body), scale.x(at), scale.y(at), fx, fy));
+  private void atPoint(
+      String owner, String body, Point at, double fx, double fy, boolean overBars) {
+    int under = pins.underLoad(body);
+    add(new LoadLaw.AtPoint(owner, under, scale.x(at), scale.y(at), fx, fy, overBars));
+  }
+
+  private Entry entry(String point) {
+    Point at = device.point(point);
+    return new Entry.At(scale.x(at), scale.y(at));
+  }
+
+  /** A torsion spring sits at the pin between its bodies, where there is just one. */
+  private Optional<String> hinge(TorsionSpring spring) {
+    List<String> places =
+        device.connections().stream()
+            .filter(Pin.class::isInstance)
+            .filter(pin -> pin.bodies().containsAll(List.of(spring.body(), spring.other())))
+            .map(pin -> pin.places().get(0))
+            .toList();
+    return places.size() == 1 ? Optional.of(places.get(0)) : Optional.empty();
   }
 
   private LoadLaw spread(SpreadLoad spread) {

@@ -18,6 +18,12 @@ abstract sealed class LoadLaw {
    */
   abstract void add(Placements at, double factor, Wrenches out);
 
+  /** Whether it acts on a body. */
+  abstract boolean actsOn(int body);
+
+  /** Where it enters a body on which it acts. */
+  abstract Entry entry(int body);
+
   /** A force of fixed size and direction at a point. */
   static final class AtPoint extends LoadLaw {
     private final int body;
@@ -25,14 +31,31 @@ abstract sealed class LoadLaw {
     private final double qy;
     private final double fx;
     private final double fy;
+    private final boolean overBars;
 
-    AtPoint(String owner, int body, double qx, double qy, double fx, double fy) {
+    /**
+     * A force.
+     *
+     * @param overBars whether it is the sum of what is spread evenly over the body's bars
+     */
+    AtPoint(String owner, int body, double qx, double qy, double fx, double fy, boolean overBars) {
       super(owner);
       this.body = body;
       this.qx = qx;
       this.qy = qy;
       this.fx = fx;
       this.fy = fy;
+      this.overBars = overBars;
+    }
+
+    @Override
+    boolean actsOn(int other) {
+      return other == body;
+    }
+
+    @Override
+    Entry entry(int of) {
+      return overBars ? new Entry.OverBars() : new Entry.At(qx, qy);
     }
 
     @Override
@@ -45,11 +68,23 @@ abstract sealed class LoadLaw {
   static final class Turning extends LoadLaw {
     private final int body;
     private final double moment;
+    private final Entry entry;
 
-    Turning(String owner, int body, double moment) {
+    Turning(String owner, int body, double moment, Entry entry) {
       super(owner);
       this.body = body;
       this.moment = moment;
+      this.entry = entry;
+    }
+
+    @Override
+    boolean actsOn(int other) {
+      return other == body;
+    }
+
+    @Override
+    Entry entry(int of) {
+      return entry;
     }
 
     @Override
@@ -105,6 +140,38 @@ abstract sealed class LoadLaw {
     }
 
     @Override
+    boolean actsOn(int other) {
+      return other == body;
+    }
+
+    @Override
+    Entry entry(int of) {
+      return new Entry.Along(ax, ay, bx, by);
+    }
+
+    /**
+     * Writes its intensities as forces per whole segment: x and y at the start, x and y at the end.
+     */
+    void intensities(Placements at, double factor, double[] out) {
+      double ux = directionX(at);
+      double uy = directionY(at);
+      double start = factor * (total - difference / 2);
+      double end = factor * (total + difference / 2);
+      out[0] = start * ux;
+      out[1] = start * uy;
+      out[2] = end * ux;
+      out[3] = end * uy;
+    }
+
+    private double directionX(Placements at) {
+      return square ? -at.turnedY(body, bx - ax, by - ay) / Math.hypot(bx - ax, by - ay) : dx;
+    }
+
+    private double directionY(Placements at) {
+      return square ? at.turnedX(body, bx - ax, by - ay) / Math.hypot(bx - ax, by - ay) : dy;
+    }
+
+    @Override
     void add(Placements at, double factor, Wrenches out) {
       double x1 = at.x(body, ax, ay);
       double y1 = at.y(body, ax, ay);
@@ -148,6 +215,17 @@ abstract sealed class LoadLaw {
     }
 
     @Override
+    boolean actsOn(int body) {
+      return body == first || body == second;
+    }
+
+    /** Both ends of a spring on one body add up to nothing, wherever they enter. */
+    @Override
+    Entry entry(int body) {
+      return body == first ? new Entry.At(ends[0], ends[1]) : new Entry.At(ends[2], ends[3]);
+    }
+
+    @Override
     void add(Placements at, double factor, Wrenches out) {
       double x1 = at.x(first, ends[0], ends[1]);
       double y1 = at.y(first, ends[0], ends[1]);
@@ -167,18 +245,31 @@ abstract sealed class LoadLaw {
     private final int other;
     private final double stiffness;
     private final double turned;
+    private final Entry entry;
 
     /**
      * A spring.
      *
      * @param stiffness in N·m/rad divided by the size
+     * @param entry where it enters both bodies
      */
-    Twist(String owner, int body, int other, double stiffness, double turned) {
+    Twist(String owner, int body, int other, double stiffness, double turned, Entry entry) {
       super(owner);
       this.body = body;
       this.other = other;
       this.stiffness = stiffness;
       this.turned = turned;
+      this.entry = entry;
+    }
+
+    @Override
+    boolean actsOn(int one) {
+      return one == body || one == other;
+    }
+
+    @Override
+    Entry entry(int of) {
+      return entry;
     }
 
     @Override

@@ -58,6 +58,11 @@ final class PointLaw extends ForceLaw {
   }
 
   @Override
+  Entry entry(int action) {
+    return action % 2 == 1 && turnsWithOther ? new Entry.Sliding() : new Entry.At(qx, qy);
+  }
+
+  @Override
   void evaluate(Placements at, Actions out) {
     double x = at.x(body, qx, qy);
     double y = at.y(body, qx, qy);

@@ -55,6 +55,13 @@ final class RopeLaw extends ForceLaw {
     return multiple[multiple.length - 1];
   }
 
+  /** A sheave, drum or post hands its rope's forces on at its centre. */
+  @Override
+  Entry entry(int action) {
+    int stop = action / 2 + action % 2;
+    return new Entry.At(stops.qx[stop], stops.qy[stop]);
+  }
+
   @Override
   void evaluate(Placements at, Actions out) {
     for (int part = 0; part < columnOfPart.length; part++) {

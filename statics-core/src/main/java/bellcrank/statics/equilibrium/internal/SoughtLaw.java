@@ -7,18 +7,21 @@ final class SoughtLaw extends ForceLaw {
   private final double qx;
   private final double qy;
   private final double[] directions;
+  private final Entry entry;
 
   /**
    * A law.
    *
    * @param directions x and y of each unknown's force in turn; empty for a couple
+   * @param entry where it enters its body
    */
-  SoughtLaw(String owner, int body, double qx, double qy, double[] directions) {
+  SoughtLaw(String owner, int body, double qx, double qy, double[] directions, Entry entry) {
     super(owner, Math.max(1, directions.length / 2), Math.max(1, directions.length / 2));
     this.body = body;
     this.qx = qx;
     this.qy = qy;
     this.directions = directions;
+    this.entry = entry;
   }
 
   @Override
@@ -37,6 +40,11 @@ final class SoughtLaw extends ForceLaw {
   @Override
   boolean isFixed() {
     return true;
+  }
+
+  @Override
+  Entry entry(int action) {
+    return entry;
   }
 
   @Override

@@ -35,6 +35,11 @@ final class Wrenches {
     scale = 0;
   }
 
+  /** Clears the sums of one body. */
+  void clear(int body) {
+    Arrays.fill(sums, WIDTH * body, WIDTH * body + WIDTH, 0);
+  }
+
   /** Takes the sums of others about the same place. */
   void copy(Wrenches others) {
     System.arraycopy(others.sums, 0, sums, 0, sums.length);
