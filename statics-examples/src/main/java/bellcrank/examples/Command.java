@@ -125,6 +125,16 @@ final class Command implements Callable<Integer> {
   private @Nullable String drawings;
 
   @Option(
+      names = "--inside",
+      paramLabel = "FOLDER",
+      description = {
+        "Draw normal force, shear force and bending moment inside each member as",
+        "a picture in SVG in a folder. Needs one device file, and --case if it has",
+        "several cases."
+      })
+  private @Nullable String inside;
+
+  @Option(
       names = "--tables",
       help = true,
       description = "Print the tables of friction, soil, anchors and ladders.")
@@ -162,6 +172,9 @@ final class Command implements Callable<Integer> {
     if (!answers.isEmpty()) {
       new TravelFiles(Optional.ofNullable(csv), Optional.ofNullable(svg))
           .write(answers.get(0), Optional.ofNullable(units), refusals);
+      if (inside != null) {
+        InsideFiles.write(inside, answers.get(0), Optional.ofNullable(units), refusals);
+      }
     }
     draw(answers, refusals);
     refusals.forEach(refusal -> err.println(refusal.sentence()));
@@ -194,6 +207,9 @@ final class Command implements Callable<Integer> {
     }
     if ((csv != null || svg != null) && files.size() > 1) {
       throw misuse("--csv and --svg take one device file");
+    }
+    if (inside != null && files.size() > 1) {
+      throw misuse("--inside takes one device file");
     }
     if (json && units != null) {
       throw misuse("--json and --units do not go together: --json is in SI units");

@@ -59,7 +59,7 @@ record TravelFiles(Optional<String> csv, Optional<String> svg) {
     refusals.add(Refusal.of(answer.name(), why));
   }
 
-  private static void write(String name, String text, List<Refusal> refusals) {
+  static void write(String name, String text, List<Refusal> refusals) {
     try {
       Files.write(Path.of(name), text.getBytes(StandardCharsets.UTF_8));
     } catch (IOException | InvalidPathException e) {

@@ -10,9 +10,9 @@ import java.io.StringWriter;
  * @param out what it printed
  * @param err what it complained of
  */
-record CommandRun(int status, String out, String err) {
+public record CommandRun(int status, String out, String err) {
 
-  static CommandRun of(String... arguments) {
+  public static CommandRun of(String... arguments) {
     StringWriter out = new StringWriter();
     StringWriter err = new StringWriter();
     int status = Main.run(arguments, new PrintWriter(out), new PrintWriter(err));

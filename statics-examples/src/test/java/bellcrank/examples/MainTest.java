@@ -167,6 +167,7 @@ final class MainTest {
             "--csv",
             "--svg",
             "--draw",
+            "--inside",
             "--version")
         .contains("Exit status:")
         .endsWith(Caution.lines());

@@ -101,8 +101,15 @@ class AskProperties {
             .ofScale(20)
             .optional()
             .map(found -> found.map(OptionalDouble::of).orElse(OptionalDouble.empty()));
-    return Combinators.combine(lists(2), distances)
-        .as((ends, distance) -> new Stretch(ends.get(0), ends.get(1), distance));
+    Arbitrary<Optional<Side>> sides = Arbitraries.of(Side.values()).optional();
+    return Combinators.combine(lists(2), distances, sides)
+        .as(
+            (ends, distance, side) ->
+                new Stretch(
+                    ends.get(0),
+                    ends.get(1),
+                    distance,
+                    distance.isPresent() ? side : Optional.empty()));
   }
 
   private Arbitrary<Subject> subjects() {

@@ -108,6 +108,16 @@ class AskTest {
           Map.entry(
               "lever.normal at 0 m of heel–head",
               part("lever", Measure.NORMAL).atDistance(0, "heel", "head")),
+          Map.entry(
+              "lever.moment just before 2 m of heel–head",
+              part("lever", Measure.MOMENT).beside(Side.BEFORE, 2, "heel", "head")),
+          Map.entry(
+              "lever.shear just after 2 m of heel–head",
+              part("lever", Measure.SHEAR).beside(Side.AFTER, 2, "heel", "head")),
+          Map.entry("lever.peak moment", part("lever", Measure.PEAK_MOMENT)),
+          Map.entry(
+              "lever.place of peak shear along heel–head",
+              part("lever", Measure.PLACE_OF_PEAK_SHEAR).alongLine("heel", "head")),
           Map.entry("outcome", whole(Measure.OUTCOME)),
           Map.entry("freedoms", whole(Measure.FREEDOMS)),
           Map.entry("redundancy", whole(Measure.REDUNDANCY)),
@@ -294,6 +304,9 @@ class AskTest {
           resulant(a, b).x          | resulant(a, b)| group(…), resultant(…), centre(…), point(…), multiple(…) or distance(…)
           ladder at wall.x          | at wall.x     | a place on a bar
           lever.moment at           | at            | a place on a bar
+          lever.moment just 1 m of A–B | just       | just before LENGTH of A–B
+          lever.moment just after   | at            | a place on a bar
+          lever.moment at 1 m of A–B just after 1 m of A–B | at or along | each ending once
           lever.moment at 3 of A–B  | 3             | a length; 3 has no unit
           lever.moment at 3 N of A–B| 3 N           | a length;
           lever.moment at -1 m of A–B | -1 m        | a length of 0 or more
@@ -579,9 +592,9 @@ class AskTest {
           resultant.arm | arm | a point: arm about POINT
           heel.moment about tpi | tpi | the name of a point; the nearest is "tip"
           heel.x about tip | about tip | no point: this x is about none
-          heel.x along heel–tip | along heel–tip | no line: only the distance of a resultant, centre or load is along one
+          heel.x along heel–tip | along heel–tip | no line: only the distance of a resultant, centre or load, and peaks of a member are along one
           heal.moment at 1 m of heel–tip | heal | the name of a member: boom, drum, jib
-          hand.x along heel–tip | along heel–tip | no line: only the distance of a resultant, centre or load is along one
+          hand.x along heel–tip | along heel–tip | no line: only the distance of a resultant, centre or load, and peaks of a member are along one
           resultant.x at 1 m of heel–tip | at 1 m of heel–tip | no place: only normal, shear and moment of a member have one
           splice.x each | each | a part with a count above 1
           hand each | each | a part with a count above 1
@@ -631,7 +644,7 @@ class AskTest {
           greatest multiple(hnad) | hnad | the name of a given load; the nearest is "hand"
           greatest multiple(hand) each | each | a part with a count above 1
           greatest multiple on boom | on boom | no body: only the force of a connection is asked on one
-          greatest multiple along heel–tip | along heel–tip | no line: only the distance of a resultant, centre or load is along one
+          greatest multiple along heel–tip | along heel–tip | no line: only the distance of a resultant, centre or load, and peaks of a member are along one
           greatest distance(keg) | distance | a line from whose start it is: along A–B
           greatest distance(keg) at 1 m of heel–tip | distance | a line from whose start it is: along A–B
           greatest distance(keg) along heel–rest | heel–rest | two points at different places
@@ -643,7 +656,15 @@ class AskTest {
           outcome per heel.x | outcome | an ask that is answered by a number
           heel.x per resultant.line | resultant.line | an ask that is answered by a number
           heel.x per heal.x | heal | the name of a connection, load or sought quantity; the nearest is "heel"
-          boom.x | x | what a member has: moment, normal or shear
+          boom.x | x | what a member has: moment, normal, shear, peak normal, peak shear, peak moment, place of peak normal, place of peak shear or place of peak moment
+          boom.moment just before 0 m of heel–head | just before 0 m of heel–head | no side, or the other one: bar heel–head starts there
+          boom.moment just after 5 m of heel–head | just after 5 m of heel–head | no side, or the other one: bar heel–head ends there
+          boom.peak shear at 1 m of heel–head | at 1 m of heel–head | no place: the peak shear is that of a whole bar, along A–B
+          boom.place of peak shear | place of peak shear | a bar of the member: along A–B
+          boom.peak moment along heel–tip | heel–tip | a bar of boom: heel–head
+          drum.peak moment | peak moment | a member with bars; drum has none
+          bom.peak moment | bom | the name of a member; the nearest is "boom"
+          boom.place of peak moment along heel–head each | each | no each: the place of peak moment of equal parts is the same
           boom.moment | moment | a place on a bar of the member: at LENGTH of A–B
           boom.moment along heel–head | moment | a place on a bar of the member: at LENGTH of A–B
           boom.moment about heel at 1 m of heel–head | about heel | no point: this moment is about none
@@ -678,7 +699,15 @@ class AskTest {
         "a device whose effort and resistance are stated");
     assertThat(Ask.all(plain))
         .extracting(Ask::text)
-        .containsExactly("outcome", "freedoms", "redundancy", "verdict", "friction factor");
+        .containsExactly(
+            "m.peak normal",
+            "m.peak shear",
+            "m.peak moment",
+            "outcome",
+            "freedoms",
+            "redundancy",
+            "verdict",
+            "friction factor");
   }
 
   @Test

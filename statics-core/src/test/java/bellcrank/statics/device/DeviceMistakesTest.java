@@ -133,6 +133,16 @@ class DeviceMistakesTest {
                 d.connect(new Contact("floor", "top", "post", "plate", Direction.UP, 0, 0))
                     .connect(new Slot("lid", "top", "post", "plate", Direction.LEFT, Sides.ONE))),
         mistake(
+            "turn: at is \"tpo\"; wanted: the name of a point; the nearest is \"top\"",
+            d -> d.load(new Couple("turn", "post", 1, Optional.of("tpo")))),
+        mistake(
+            "turn: at is \"top\"; wanted: no place: a couple on a screw turns all of it",
+            d ->
+                d.connect(
+                        new Screw(
+                            "jack", End.of("post", "top"), End.of("ground", "hinge"), 1, 1, 0))
+                    .load(new Couple("turn", "jack", 1, Optional.of("top")))),
+        mistake(
             "turn: member is \"knee pin\"; wanted: the name of a member or screw: lever, plate, post",
             d -> d.load(new Couple("turn", "knee pin", 1))),
         mistake(

@@ -220,13 +220,10 @@ class PartMistakesTest {
             "advantage: resistance is \"hand\"; wanted: another part than the effort",
             () -> new EffortAndResistance("hand", "hand")),
         mistake(
-            "s: at is missing; wanted: a point for a force, mass or intensity, none for a couple",
+            "s: at is missing; wanted: a point, unless a couple is sought",
             () ->
                 new Sought(
                     "s", Sought.Want.FORCE, "m", Optional.empty(), Optional.of(Direction.UP))),
-        mistake(
-            "s: at is A; wanted: a point for a force, mass or intensity, none for a couple",
-            () -> new Sought("s", Sought.Want.COUPLE, "m", Optional.of("A"), Optional.empty())),
         mistake(
             "s: direction is missing; wanted: a direction for a force or intensity, none for"
                 + " anything else",

@@ -139,12 +139,6 @@ class AnswersTest {
   }
 
   @Test
-  void internalForcesAreNotWorkedOutHere() {
-    Balance balance = Balance.of(beam().build());
-    assertThat(reason(balance, "beam.moment at 1 m of A–M")).isEqualTo(Answer.Reason.NOT_DECIDED);
-  }
-
-  @Test
   void strutLineAndWeightOfAStrut() {
     Device device =
         Device.named("bracket")

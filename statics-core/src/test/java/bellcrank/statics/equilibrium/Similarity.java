@@ -137,7 +137,7 @@ record Similarity(boolean mirror, double turn, double scale, Vector shift, doubl
     if (load instanceof Force f) {
       return new Force(f.name(), f.body(), f.at(), ofForce(f.vector()));
     } else if (load instanceof Couple c) {
-      return new Couple(c.name(), c.member(), c.moment() * couple());
+      return new Couple(c.name(), c.member(), c.moment() * couple(), c.at());
     } else if (load instanceof SpreadLoad s) {
       return of(s, device);
     } else if (load instanceof Spring s) {

@@ -30,11 +30,26 @@ final class AskDimension {
     return switch (ask.measure()) {
       case VALUE -> Optional.of(natural(ask, parts));
       case X, Y -> Optional.of(place ? Dimension.LENGTH : Dimension.FORCE);
-      case SIZE, NORMAL, FRICTION, TENSION, END_TENSION, COMPRESSION, SHEAR ->
+      case SIZE,
+          NORMAL,
+          FRICTION,
+          TENSION,
+          END_TENSION,
+          COMPRESSION,
+          SHEAR,
+          PEAK_NORMAL,
+          PEAK_SHEAR ->
           Optional.of(Dimension.FORCE);
       case DIRECTION -> Optional.of(Dimension.ANGLE);
-      case COUPLE, MOMENT, RAISING, LOWERING -> Optional.of(Dimension.MOMENT);
-      case LENGTH, OFFSET, DISTANCE, ARM -> Optional.of(Dimension.LENGTH);
+      case COUPLE, MOMENT, PEAK_MOMENT, RAISING, LOWERING -> Optional.of(Dimension.MOMENT);
+      case LENGTH,
+          OFFSET,
+          DISTANCE,
+          ARM,
+          PLACE_OF_PEAK_NORMAL,
+          PLACE_OF_PEAK_SHEAR,
+          PLACE_OF_PEAK_MOMENT ->
+          Optional.of(Dimension.LENGTH);
       case MASS -> Optional.of(Dimension.MASS);
       case RATIO_OF_TENSIONS,
           IDEAL,

@@ -127,7 +127,7 @@ final class FileKeys {
   static final Map<String, Set<String>> LOADS =
       kinds(
           keys("force", "direction", "member", "joint", "at"),
-          keys("couple", "member", "screw"),
+          keys("couple", "member", "screw", "at"),
           keys("spread", "member", "from", "to", "direction", "per"),
           keys("weight", "member", "joint", "at"),
           keys("spring", "from", "to", "joins", "free length"),

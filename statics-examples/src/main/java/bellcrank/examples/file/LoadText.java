@@ -40,7 +40,8 @@ final class LoadText {
     if (load instanceof Couple couple) {
       return turned(
           new Flow().put("couple", amounts.bare(couple.moment(), Dimension.MOMENT)),
-          couple.member());
+          couple.member(),
+          couple.at());
     }
     if (load instanceof SpreadLoad spread) {
       return spread(spread);
@@ -90,13 +91,13 @@ final class LoadText {
       return flow.text("member", sought.body()).text("from", sought.at()).text("to", sought.to());
     }
     return sought.want() == Sought.Want.COUPLE
-        ? turned(flow, sought.body())
+        ? turned(flow, sought.body(), sought.at())
         : target(flow, sought.body(), sought.at());
   }
 
   /** What a couple turns: a member, or a screw if no body has that name. */
-  private Flow turned(Flow flow, String target) {
-    return flow.text(bodies.names().contains(target) ? "member" : "screw", target);
+  private Flow turned(Flow flow, String target, Optional<String> at) {
+    return flow.text(bodies.names().contains(target) ? "member" : "screw", target).text("at", at);
   }
 
   private Flow target(Flow flow, String body, Optional<String> at) {

@@ -98,8 +98,10 @@ final class LoadsReader {
 
   private Optional<Couple> couple(Draft draft) {
     double moment = draft.amount("couple", Dimension.MOMENT);
-    String turned = new TargetReader(reading).memberOrScrew(draft);
-    return draft.made(() -> new Couple(draft.part(), turned, moment));
+    TargetReader targets = new TargetReader(reading);
+    String turned = targets.memberOrScrew(draft);
+    Optional<String> at = targets.placeOfCouple(draft);
+    return draft.made(() -> new Couple(draft.part(), turned, moment, at));
   }
 
   private Optional<SpreadLoad> spread(Draft draft) {

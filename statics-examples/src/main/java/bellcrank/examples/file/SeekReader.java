@@ -62,12 +62,11 @@ final class SeekReader {
     superfluous(draft, "from", "from and to only for want: intensity");
     superfluous(draft, "to", "from and to only for want: intensity");
     if (want == Sought.Want.COUPLE) {
-      superfluous(draft, "at", "no place: a couple has none");
       superfluous(draft, "joint", "member: a joint takes no couple");
       superfluous(draft, "direction", "no direction: couples are positive counter-clockwise");
       String turned = targets.memberOrScrew(draft);
-      return draft.made(
-          () -> new Sought(draft.part(), want, turned, Optional.empty(), Optional.empty()));
+      Optional<String> at = targets.placeOfCouple(draft);
+      return draft.made(() -> new Sought(draft.part(), want, turned, at, Optional.empty()));
     }
     Target target = targets.read(draft, true);
     Optional<Direction> direction = Optional.empty();

@@ -71,6 +71,17 @@ final class TargetReader {
     return draft.orFail(screw(screw.get()), "");
   }
 
+  /** Where a couple is applied to a member, if it is said; one on a screw has no place. */
+  Optional<String> placeOfCouple(Draft draft) {
+    Optional<Spot> at = draft.fields().find("at");
+    if (at.isPresent() && draft.has("screw")) {
+      at.get().report("the key at", "no place: a couple on a screw turns all of it");
+      draft.fail();
+      return Optional.empty();
+    }
+    return at.map(spot -> draft.place(spot, "at"));
+  }
+
   private Optional<String> screw(Spot spot) {
     Optional<String> name = spot.text("the name of a screw");
     if (name.isEmpty() || isPassedOver(name.get())) {

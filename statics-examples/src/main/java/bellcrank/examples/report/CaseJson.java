@@ -39,6 +39,7 @@ final class CaseJson {
     limits();
     side();
     new ForcesJson(page, balance).write();
+    new InsideJson(page, balance).write();
     advantage();
     page.list("freedoms", balance.freedoms(), this::freedom);
     mobility(balance.mobility());

@@ -79,6 +79,10 @@ final class JsonPage {
     run(out::writeEndArray);
   }
 
+  void numbers(String name, List<Double> numbers) {
+    list(name, numbers, one -> run(() -> out.writeNumber(one)));
+  }
+
   void texts(String name, List<String> texts) {
     list(name, texts, one -> run(() -> out.writeString(one)));
   }

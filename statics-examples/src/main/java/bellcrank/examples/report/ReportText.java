@@ -101,6 +101,7 @@ public final class ReportText {
       limits.ifPresent(one -> OpenForcesSection.write(page, one.open(), amounts));
       SoughtSection.write(page, answer.solution(), limits, amounts, units);
     }
+    InsideSection.write(page, balance, amounts);
     limits.ifPresent(one -> GroundSection.write(page, one.grounds(), amounts, units));
     side.ifPresent(one -> SideSection.write(page, one, units));
     AdvantageSection.write(page, balance, amounts);

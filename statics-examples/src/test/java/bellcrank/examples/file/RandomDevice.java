@@ -482,7 +482,7 @@ final class RandomDevice {
         fresh(parts),
         want,
         body,
-        want == Sought.Want.COUPLE ? Optional.empty() : Optional.of(at),
+        want == Sought.Want.COUPLE && chance(2) ? Optional.empty() : Optional.of(at),
         want == Sought.Want.FORCE || want == Sought.Want.INTENSITY
             ? Optional.of(direction())
             : Optional.empty(),
@@ -519,7 +519,10 @@ final class RandomDevice {
         List<String> turned = two(members);
         yield new TorsionSpring(name, turned.get(0), turned.get(1), size(), number());
       }
-      case 4 -> new Couple(name, pick(members), number());
+      case 4 ->
+          chance(2)
+              ? new Couple(name, pick(members), number())
+              : new Couple(name, pick(members), number(), Optional.of(points.get(1)));
       default -> new Force(name, body, at, vector());
     };
   }

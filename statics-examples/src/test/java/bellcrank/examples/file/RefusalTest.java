@@ -171,8 +171,8 @@ class RefusalTest {
             + " decimal sign, one comma between them",
         "loads: {f: {spread: 1, member: m, from: A, to: A}}¦loads → f → to: found \"A\"; wanted:"
             + " another point than the start",
-        "seek: {s: {want: couple, member: m, at: A}}¦seek → s → at: found the key at; wanted: no"
-            + " place: a couple has none",
+        "seek: {s: {want: couple, member: m, joint: C}}¦seek → s → joint: found the key joint;"
+            + " wanted: member: a joint takes no couple",
         "seek: {s: {want: mass, direction: up, joint: C}}¦seek → s → direction: found the key"
             + " direction; wanted: a direction only for want: force",
         "seek: {s: {want: mass, member: m, at: A, to: B}}¦seek → s → to: found the key to; wanted:"
@@ -468,6 +468,11 @@ class RefusalTest {
         .first()
         .asString()
         .endsWith("wanted: the name of a screw; the nearest is \"jack\"");
+    assertThat(Reads.problems(LOADED.replace("seek:", couple.replace("jack}", "jack, at: A}"))))
+        .hasSize(1)
+        .first()
+        .asString()
+        .endsWith("found the key at; wanted: no place: a couple on a screw turns all of it");
   }
 
   @Test
