@@ -24,4 +24,5 @@ module bellcrank.statics {
   exports bellcrank.statics.motion;
   exports bellcrank.statics.strength;
   exports bellcrank.statics.drawing;
+  exports bellcrank.statics.explain;
 }

@@ -17,12 +17,13 @@ import java.util.Map;
 import java.util.Random;
 
 /** Changed copies of devices. */
-final class Rebuilt {
+@SuppressWarnings("exports") // public for the tests of other packages, which never leave the build
+public final class Rebuilt {
 
   private Rebuilt() {}
 
   /** All parts in another order. */
-  static Device shuffled(Device device, Random random) {
+  public static Device shuffled(Device device, Random random) {
     DeviceBuilder builder = Device.named(device.name()).gravity(device.gravity());
     List<Map.Entry<String, Point>> points = new ArrayList<>(device.points().entrySet());
     Collections.shuffle(points, random);

@@ -1,0 +1,167 @@
+package bellcrank.statics.explain;
+
+import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.PriorityQueue;
+import java.util.function.IntFunction;
+
+/** Finds an order in which to write and solve equations. */
+final class Planner {
+
+  private final Picture picture;
+  private final List<Candidate> candidates;
+  private final int count;
+
+  Planner(Picture picture) {
+    this.picture = picture;
+    candidates = Candidates.of(picture);
+    count = picture.unknowns().size();
+  }
+
+  List<Candidate> candidates() {
+    return candidates;
+  }
+
+  /**
+   * Finds all unknowns that statics fixes.
+   *
+   * @param given value of an unknown from elsewhere; empty if there is none
+   */
+  Plan all(IntFunction<OptionalDouble> given) {
+    Search search = new Search();
+    search.run(given);
+    return new Plan(search.moves, search.values);
+  }
+
+  /** Finds what some goals need, in as few equations as can be found. */
+  Plan some(Plan all, BitSet goals) {
+    BitSet within = (BitSet) goals.clone();
+    within.and(all.known());
+    Plan sliced = all.slice(within);
+    return ShortChain.find(candidates, within, count, sliced)
+        .map(chain -> new Plan(chain, solved(chain)))
+        .orElse(sliced);
+  }
+
+  private double[] solved(List<Plan.Move> chain) {
+    double[] values = new double[count];
+    BitSet known = new BitSet();
+    for (Plan.Move move : chain) {
+      int unknown = move.found().get(0);
+      values[unknown] = value(move.equations().get(0), unknown, known, values);
+      known.set(unknown);
+    }
+    return values;
+  }
+
+  private double value(Candidate equation, int unknown, BitSet known, double[] values) {
+    double sum = equation.loads();
+    double size = Math.abs(sum);
+    for (int k = 0; k < equation.unknowns().size(); k++) {
+      int other = equation.unknowns().get(k);
+      if (known.get(other)) {
+        double part = equation.coefficients().get(k) * values[other];
+        sum += part;
+        size += Math.abs(part);
+      }
+    }
+    // what cancels but for rounding is a zero force
+    return Math.abs(sum) <= Candidates.ZERO / 100 * size ? 0 : -sum / equation.coefficient(unknown);
+  }
+
+  /** One run: the cheapest equation with one unknown left, again and again. */
+  private final class Search {
+    final List<Plan.Move> moves = new ArrayList<>();
+    final double[] values = new double[count];
+    private final BitSet known = new BitSet();
+    private final int[] open = new int[candidates.size()];
+    private final List<List<Integer>> with = new ArrayList<>();
+    private final PriorityQueue<Integer> ready = new PriorityQueue<>();
+
+    Search() {
+      for (int unknown = 0; unknown < count; unknown++) {
+        with.add(new ArrayList<>());
+      }
+      for (int k = 0; k < candidates.size(); k++) {
+        List<Integer> unknowns = candidates.get(k).unknowns();
+        open[k] = unknowns.size();
+        for (int unknown : unknowns) {
+          with.get(unknown).add(k);
+        }
+        if (open[k] == 1) {
+          ready.add(k);
+        }
+      }
+    }
+
+    void run(IntFunction<OptionalDouble> given) {
+      do {
+        singles();
+      } while (known.cardinality() < count && (block() || plain() || taken(given)));
+    }
+
+    private void singles() {
+      while (!ready.isEmpty()) {
+        int next = ready.remove();
+        if (open[next] == 1) {
+          Candidate equation = candidates.get(next);
+          int unknown = Block.open(equation, known).nextSetBit(0);
+          found(unknown, value(equation, unknown, known, values));
+          moves.add(new Plan.Move(List.of(equation), List.of(unknown)));
+        }
+      }
+    }
+
+    private void found(int unknown, double value) {
+      values[unknown] = value;
+      known.set(unknown);
+      for (int k : with.get(unknown)) {
+        open[k]--;
+        if (open[k] == 1) {
+          ready.add(k);
+        }
+      }
+    }
+
+    private boolean block() {
+      return take(Block.smallest(candidates, known, values, count));
+    }
+
+    private boolean plain() {
+      if (count - known.cardinality() > Block.LARGEST_WHOLE) {
+        return false;
+      }
+      List<Candidate> left =
+          Candidates.plain(picture).stream()
+              .filter(one -> !Block.open(one, known).isEmpty())
+              .toList();
+      return take(Block.solve(left, known, values, count));
+    }
+
+    private boolean take(Optional<Block.Solved> solved) {
+      solved.ifPresent(
+          block -> {
+            moves.add(new Plan.Move(block.equations(), block.unknowns()));
+            for (int k = 0; k < block.unknowns().size(); k++) {
+              found(block.unknowns().get(k), block.found().get(k));
+            }
+          });
+      return solved.isPresent();
+    }
+
+    private boolean taken(IntFunction<OptionalDouble> given) {
+      for (int unknown = 0; unknown < count; unknown++) {
+        OptionalDouble value = known.get(unknown) ? OptionalDouble.empty() : given.apply(unknown);
+        if (value.isPresent()) {
+          moves.add(new Plan.Move(List.of(), List.of(unknown)));
+          found(unknown, value.getAsDouble());
+          return true;
+        }
+      }
+      return false;
+    }
+  }
+}
