@@ -44,6 +44,7 @@ class ArchitectureTest {
   private static final String MOTION = "bellcrank.statics.motion..";
   private static final String STRENGTH = "bellcrank.statics.strength..";
   private static final String DRAWING = "bellcrank.statics.drawing..";
+  private static final String EXPLAIN = "bellcrank.statics.explain..";
 
   private static final DescribedPredicate<JavaClass> EXPORTED =
       describe(
@@ -70,7 +71,7 @@ class ArchitectureTest {
           .resideInAPackage(GEOMETRY)
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage(UNITS, DEVICE, EQUILIBRIUM, GROUND, LIMITS, MOTION, STRENGTH);
+          .resideInAnyPackage(UNITS, DEVICE, EQUILIBRIUM, GROUND, LIMITS, MOTION, STRENGTH, EXPLAIN);
 
   @ArchTest
   static final ArchRule unitsUseGeometryAtMost =
@@ -79,7 +80,7 @@ class ArchitectureTest {
           .resideInAPackage(UNITS)
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage(DEVICE, EQUILIBRIUM, GROUND, LIMITS, MOTION, STRENGTH);
+          .resideInAnyPackage(DEVICE, EQUILIBRIUM, GROUND, LIMITS, MOTION, STRENGTH, EXPLAIN);
 
   @ArchTest
   static final ArchRule theModelDoesNotSolve =
@@ -89,7 +90,7 @@ class ArchitectureTest {
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage(
-              EQUILIBRIUM, GROUND, LIMITS, MOTION, STRENGTH, "org.ejml..", "org.hipparchus..");
+              EQUILIBRIUM, GROUND, LIMITS, MOTION, STRENGTH, EXPLAIN, "org.ejml..", "org.hipparchus..");
 
   @ArchTest
   static final ArchRule equilibriumNeverAsksALinearProgram =
@@ -98,7 +99,7 @@ class ArchitectureTest {
           .resideInAPackage(EQUILIBRIUM)
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage(GROUND, LIMITS, MOTION, STRENGTH, "org.hipparchus..");
+          .resideInAnyPackage(GROUND, LIMITS, MOTION, STRENGTH, EXPLAIN, "org.hipparchus..");
 
   @ArchTest
   static final ArchRule groundDecidesNothing =
@@ -107,7 +108,7 @@ class ArchitectureTest {
           .resideInAPackage(GROUND)
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage(LIMITS, MOTION, STRENGTH, "org.ejml..", "org.hipparchus..");
+          .resideInAnyPackage(LIMITS, MOTION, STRENGTH, EXPLAIN, "org.ejml..", "org.hipparchus..");
 
   @ArchTest
   static final ArchRule programsAndRootsAreSolvedInside =
@@ -153,7 +154,34 @@ class ArchitectureTest {
           .resideOutsideOfPackage(DRAWING)
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage(DRAWING, "javax.xml..");
+          .resideInAPackage(DRAWING);
+
+  @ArchTest
+  static final ArchRule onlyPicturesAndPagesAreWrittenAsXml =
+      noClasses()
+          .that()
+          .resideOutsideOfPackages(DRAWING, EXPLAIN)
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("javax.xml..");
+
+  @ArchTest
+  static final ArchRule explanationsReadWhatAnybodyMayRead =
+      noClasses()
+          .that()
+          .resideInAPackage(EXPLAIN)
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(GROUND, LIMITS, MOTION, STRENGTH, "..internal..");
+
+  @ArchTest
+  static final ArchRule motionExplainsNothing =
+      noClasses()
+          .that()
+          .resideInAnyPackage(LIMITS, MOTION, STRENGTH)
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage(EXPLAIN);
 
   @ArchTest
   static final ArchRule internalsKnowNothingOfTheirUsers =

@@ -8,8 +8,10 @@ import bellcrank.examples.report.Refusal;
 import bellcrank.examples.report.ReportJson;
 import bellcrank.examples.report.ReportText;
 import bellcrank.examples.report.TablesText;
+import bellcrank.examples.report.WorkedText;
 import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.ModelException;
+import bellcrank.statics.explain.Detail;
 import bellcrank.statics.units.UnitSystem;
 import java.io.PrintWriter;
 import java.util.ArrayList;
@@ -93,6 +95,16 @@ final class Command implements Callable<Integer> {
   private @Nullable UnitSystem units;
 
   @Option(
+      names = "--working",
+      paramLabel = "LEVEL",
+      converter = DetailOption.class,
+      description = {
+        "Show how it is worked out by hand: answer, outline or full. With --ask,",
+        "only what was asked there is worked out."
+      })
+  private @Nullable Detail working;
+
+  @Option(
       names = "--check",
       description = "Only tell whether what the files expect holds, in one line a file.")
   private boolean check;
@@ -168,7 +180,7 @@ final class Command implements Callable<Integer> {
           .flatMap(read -> answer(file, read, further, refusals))
           .ifPresent(answers::add);
     }
-    print(answers, refusals);
+    print(answers, refusals, further);
     if (!answers.isEmpty()) {
       new TravelFiles(Optional.ofNullable(csv), Optional.ofNullable(svg))
           .write(answers.get(0), Optional.ofNullable(units), refusals);
@@ -204,6 +216,9 @@ final class Command implements Callable<Integer> {
     }
     if (check && !asks.isEmpty()) {
       throw misuse("--check and --ask do not go together: --check answers no asks");
+    }
+    if (check && working != null) {
+      throw misuse("--check and --working do not go together: --check prints one line a file");
     }
     if ((csv != null || svg != null) && files.size() > 1) {
       throw misuse("--csv and --svg take one device file");
@@ -251,14 +266,16 @@ final class Command implements Callable<Integer> {
     }
   }
 
-  private void print(List<FileAnswer> answers, List<Refusal> refusals) {
+  private void print(List<FileAnswer> answers, List<Refusal> refusals, List<Ask> further) {
+    Optional<Detail> detail = Optional.ofNullable(working);
     if (json) {
-      out.print(ReportJson.of(answers, refusals));
+      out.print(ReportJson.of(answers, refusals, detail.map(level -> further)));
       return;
     }
     for (FileAnswer answer : answers) {
       UnitSystem chosen = units == null ? answer.file().units() : units;
       out.print(check ? CheckLines.of(answer, chosen) : ReportText.of(answer, chosen) + "\n");
+      detail.ifPresent(level -> out.print(WorkedText.of(answer, further, level, chosen)));
     }
     if (!check && !answers.isEmpty()) {
       out.print(Caution.lines());

@@ -20,6 +20,9 @@ final class Block {
   /** Sets of all plain equations with more unknowns than this are not solved. */
   static final int LARGEST_WHOLE = 250;
 
+  /** Of no more equations than this those that are not needed are left out. */
+  static final int LARGEST_THINNED = 40;
+
   private final List<Candidate> candidates;
   private final BitSet known;
   private final double[] values;
@@ -112,22 +115,57 @@ final class Block {
     return row;
   }
 
-  /** All unknowns that equations fix; empty if they fix none. */
+  /** All unknowns that equations fix, by as few of them as do it; empty if they fix none. */
   static Optional<Solved> solve(
       List<Candidate> equations, BitSet known, double[] values, int unknowns) {
-    Rows rows = new Rows(unknowns);
     List<Candidate> used = new ArrayList<>();
-    BitSet in = new BitSet();
+    Rows rows = rows(equations, known, values, unknowns, used);
+    List<Integer> fixed = fixed(rows, unknowns);
+    if (fixed.isEmpty()) {
+      return Optional.empty();
+    }
+    if (fixed.size() < used.size() && used.size() <= LARGEST_THINNED) {
+      thin(used, fixed, known, values, unknowns);
+    }
+    List<Double> found = fixed.stream().map(rows::value).toList();
+    return Optional.of(new Solved(List.copyOf(used), fixed, found));
+  }
+
+  private static Rows rows(
+      List<Candidate> equations,
+      BitSet known,
+      double[] values,
+      int unknowns,
+      List<Candidate> used) {
+    Rows rows = new Rows(unknowns);
     for (Candidate one : equations) {
       if (rows.add(row(one, known, values, unknowns))) {
         used.add(one);
-        in.or(open(one, known));
       }
     }
-    List<Integer> fixed = in.stream().filter(rows::fixes).boxed().toList();
-    List<Double> found = fixed.stream().map(rows::value).toList();
-    return fixed.isEmpty()
-        ? Optional.empty()
-        : Optional.of(new Solved(List.copyOf(used), fixed, found));
+    return rows;
+  }
+
+  private static List<Integer> fixed(Rows rows, int unknowns) {
+    List<Integer> fixed = new ArrayList<>();
+    for (int k = 0; k < unknowns; k++) {
+      if (rows.fixes(k)) {
+        fixed.add(k);
+      }
+    }
+    return fixed;
+  }
+
+  /** Leaves out equations without which the same unknowns are fixed. */
+  private static void thin(
+      List<Candidate> used, List<Integer> fixed, BitSet known, double[] values, int unknowns) {
+    for (Candidate one : List.copyOf(used)) {
+      List<Candidate> fewer = new ArrayList<>(used);
+      fewer.remove(one);
+      Rows rows = rows(fewer, known, values, unknowns, new ArrayList<>());
+      if (fixed(rows, unknowns).containsAll(fixed)) {
+        used.remove(one);
+      }
+    }
   }
 }

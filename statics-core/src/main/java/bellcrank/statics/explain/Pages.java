@@ -178,7 +178,11 @@ final class Pages {
     pieces.add(
         new Piece.Words("No equation has one unknown alone. These are solved together for "));
     pieces.addAll(EquationWords.symbols(unknowns));
-    pieces.add(new Piece.Words("."));
+    boolean others =
+        step.equations().stream()
+            .flatMap(one -> one.terms().stream())
+            .anyMatch(term -> term.value().isEmpty());
+    pieces.add(new Piece.Words(others ? "; what else is open in them cancels." : "."));
     sentence(++number, pieces);
     for (Equation equation : step.equations()) {
       if (detail == Detail.FULL) {

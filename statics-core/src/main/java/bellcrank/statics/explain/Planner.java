@@ -41,9 +41,16 @@ final class Planner {
     BitSet within = (BitSet) goals.clone();
     within.and(all.known());
     Plan sliced = all.slice(within);
-    return ShortChain.find(candidates, within, count, sliced)
-        .map(chain -> new Plan(chain, solved(chain)))
-        .orElse(sliced);
+    Plan cheap =
+        CheapestChain.find(candidates, within, count)
+            .map(this::plan)
+            .filter(plan -> plan.equations() <= sliced.equations())
+            .orElse(sliced);
+    return ShortChain.find(candidates, within, count, cheap).map(this::plan).orElse(cheap);
+  }
+
+  private Plan plan(List<Plan.Move> chain) {
+    return new Plan(chain, solved(chain));
   }
 
   private double[] solved(List<Plan.Move> chain) {

@@ -89,7 +89,7 @@ final class SolutionWriting {
       open(planner, new EquationWriting(picture, all), all, open);
     }
     posts(plan);
-    if (open.isEmpty()) {
+    if (open.isEmpty() && asks.isEmpty()) {
       new ThreeForceFinder(picture, all, cuts(plan)).find().forEach(steps::add);
     }
     balance.violations().forEach(one -> steps.add(new Step.Broken(one)));
@@ -119,7 +119,7 @@ final class SolutionWriting {
         move.found().stream()
             .map(k -> new Step.Found(picture.unknowns().get(k), plan.value(k)))
             .toList();
-    move.equations().forEach(one -> one.unknowns().forEach(named::set));
+    lines.forEach(this::name);
     move.found().forEach(named::set);
     move.found().forEach(equations.known()::set);
     if (lines.isEmpty()) {
@@ -128,6 +128,18 @@ final class SolutionWriting {
     return lines.size() == 1 && found.size() == 1
         ? new Step.Single(lines.get(0), found.get(0))
         : new Step.Together(lines, found);
+  }
+
+  /** Keeps the unknowns that an equation has or leaves out. */
+  private void name(Equation equation) {
+    Set<Symbol> symbols = new HashSet<>();
+    equation.terms().forEach(term -> symbols.add(term.symbol()));
+    equation.avoided().forEach(one -> symbols.add(one.symbol()));
+    for (int k = 0; k < picture.unknowns().size(); k++) {
+      if (symbols.contains(picture.unknowns().get(k).symbol())) {
+        named.set(k);
+      }
+    }
   }
 
   /** What needs no equation of equilibrium: two-force members and ropes that lose tension. */
@@ -185,7 +197,9 @@ final class SolutionWriting {
       plan.moves().forEach(move -> written.add(step(move, equations, plan)));
       laws();
       steps.addAll(written);
-      steps.add(new Step.NotMet(equations.write(unmet.get(), List.of())));
+      Equation failing = equations.write(unmet.get(), List.of());
+      name(failing);
+      steps.add(new Step.NotMet(failing));
       used = equations.used();
     }
     steps.add(Motions.step(device, balance.pose(), moving.driven()));

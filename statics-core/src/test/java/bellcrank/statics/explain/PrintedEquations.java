@@ -54,7 +54,8 @@ final class PrintedEquations {
     double largest = 0;
     for (Map.Entry<String, Double> term : terms(equation).entrySet()) {
       double product = term.getValue();
-      for (String factor : term.getKey().substring(term.getKey().indexOf(' ') + 1).split(" · ")) {
+      for (String factor :
+          term.getKey().substring(term.getKey().indexOf(' ') + 1).split(" · ", -1)) {
         product *= value(factor.strip(), values);
       }
       sum += product;

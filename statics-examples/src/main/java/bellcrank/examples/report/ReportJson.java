@@ -2,6 +2,7 @@ package bellcrank.examples.report;
 
 import bellcrank.examples.file.DeviceFile;
 import bellcrank.examples.file.TableFriction;
+import bellcrank.statics.device.Ask;
 import bellcrank.statics.units.Dimension;
 import java.util.List;
 import java.util.Locale;
@@ -26,12 +27,25 @@ public final class ReportJson {
    * @return a JSON object, with a line end
    */
   public static String of(List<FileAnswer> answers, List<Refusal> refusals) {
+    return of(answers, refusals, Optional.empty());
+  }
+
+  /**
+   * Writes the answers to files, and how they are worked out by hand.
+   *
+   * @param answers the answers, file by file
+   * @param refusals what kept files or asks from being answered
+   * @param worked what is to be worked out, all forces if it names nothing; empty if nothing is
+   * @return a JSON object, with a line end
+   */
+  public static String of(
+      List<FileAnswer> answers, List<Refusal> refusals, Optional<List<Ask>> worked) {
     JsonPage page = new JsonPage();
     page.object(
         () -> {
           page.whole("format", FORMAT);
           page.object("units", () -> units(page));
-          page.list("files", answers, file -> file(page, file));
+          page.list("files", answers, file -> file(page, file, worked));
           page.list("problems", refusals, one -> problem(page, one));
           page.text("caution", Caution.TEXT);
         });
@@ -50,7 +64,7 @@ public final class ReportJson {
     return dimension.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
-  private static void file(JsonPage page, FileAnswer answer) {
+  private static void file(JsonPage page, FileAnswer answer, Optional<List<Ask>> worked) {
     page.object(
         () -> {
           page.text("file", answer.name());
@@ -60,7 +74,7 @@ public final class ReportJson {
           page.list(
               "answers",
               answer.cases(),
-              one -> page.object(() -> answer(page, one, answer.file())));
+              one -> page.object(() -> answer(page, one, answer.file(), worked)));
         });
   }
 
@@ -76,12 +90,14 @@ public final class ReportJson {
         });
   }
 
-  private static void answer(JsonPage page, CaseAnswer one, DeviceFile file) {
+  private static void answer(
+      JsonPage page, CaseAnswer one, DeviceFile file, Optional<List<Ask>> worked) {
     new CaseJson(
             page, one, LimitsAnswer.of(one.solution(), file), SideAnswer.of(one.solution(), file))
         .write();
     new InquiriesJson(page, file).ofCase(one);
     TravelJson.write(page, TravelAnswer.of(file, one.balance().loadCase()));
+    worked.ifPresent(asks -> new WorkedJson(page).write(WorkedText.of(one, asks)));
   }
 
   private static void problem(JsonPage page, Refusal refusal) {
