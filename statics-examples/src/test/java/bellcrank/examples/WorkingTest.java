@@ -51,8 +51,7 @@ final class WorkingTest {
   @Test
   void onlyWhatIsAskedIsWorkedOut() {
     CommandRun run =
-        CommandRun.of(
-            "--working", "outline", "--case", "calm", "--ask", "stay.tension", lever);
+        CommandRun.of("--working", "outline", "--case", "calm", "--ask", "stay.tension", lever);
     assertThat(run.out())
         .contains("1. Cut lever free. Moments about a: F_stay = 100 N (it pulls).")
         .doesNotContain("2. Cut");

@@ -34,6 +34,11 @@ class WorkedSolutionProperties {
   }
 
   @Provide
+  Arbitrary<Device> large() {
+    return RandomDevices.mostlyHeld();
+  }
+
+  @Provide
   Arbitrary<Device> held() {
     return RandomDevices.few();
   }
@@ -71,6 +76,11 @@ class WorkedSolutionProperties {
       }
       assertThat(equation.sum()).as(equation.toString()).isCloseTo(0, within(1e-9 * scale));
     }
+  }
+
+  @Property(tries = 40, edgeCases = EdgeCasesMode.NONE)
+  void largeHeldDevicesAreSolvedToo(@ForAll("large") Device device) {
+    numbersAreThoseOfTheSolver(device);
   }
 
   @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
@@ -115,7 +125,7 @@ class WorkedSolutionProperties {
   }
 
   @Property(tries = 100, edgeCases = EdgeCasesMode.NONE)
-  void everyPrintedEquationCanBeWorkedOutAgain(@ForAll("any") Device device) {
+  void everyPrintedEquationCanBeWorkedOutAgain(@ForAll("held") Device device) {
     Balance balance = balanced(device);
     Assume.that(balance.redundancy() == 0);
     WorkedSolution solution = WorkedSolution.of(balance);

@@ -28,8 +28,7 @@ public final class WorkedText {
     StringBuilder text = new StringBuilder();
     for (CaseAnswer one : answer.cases()) {
       LoadCase loadCase = one.balance().loadCase();
-      String which =
-          loadCase.equals(LoadCase.ALL_LOADS) ? "" : ", case " + loadCase.name();
+      String which = loadCase.equals(LoadCase.ALL_LOADS) ? "" : ", case " + loadCase.name();
       text.append("Worked by hand").append(which).append("\n\n");
       String written = SolutionWriter.of(detail, units).text(of(one, asks));
       written.lines().forEach(line -> wrap(line, text));
@@ -42,9 +41,7 @@ public final class WorkedText {
   static WorkedSolution of(CaseAnswer one, List<Ask> asks) {
     List<Ask> own =
         asks.stream()
-            .filter(
-                ask ->
-                    ask.loadCase().map(one.balance().loadCase().name()::equals).orElse(true))
+            .filter(ask -> ask.loadCase().map(one.balance().loadCase().name()::equals).orElse(true))
             .toList();
     return asks.isEmpty()
         ? WorkedSolution.of(one.balance())
