@@ -71,7 +71,8 @@ class ArchitectureTest {
           .resideInAPackage(GEOMETRY)
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage(UNITS, DEVICE, EQUILIBRIUM, GROUND, LIMITS, MOTION, STRENGTH, EXPLAIN);
+          .resideInAnyPackage(
+              UNITS, DEVICE, EQUILIBRIUM, GROUND, LIMITS, MOTION, STRENGTH, EXPLAIN);
 
   @ArchTest
   static final ArchRule unitsUseGeometryAtMost =
@@ -90,7 +91,14 @@ class ArchitectureTest {
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage(
-              EQUILIBRIUM, GROUND, LIMITS, MOTION, STRENGTH, EXPLAIN, "org.ejml..", "org.hipparchus..");
+              EQUILIBRIUM,
+              GROUND,
+              LIMITS,
+              MOTION,
+              STRENGTH,
+              EXPLAIN,
+              "org.ejml..",
+              "org.hipparchus..");
 
   @ArchTest
   static final ArchRule equilibriumNeverAsksALinearProgram =

@@ -2,8 +2,10 @@ package bellcrank.statics.explain;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Looks for the smallest set of equations that can be solved together. */
 final class Block {
@@ -76,6 +78,8 @@ final class Block {
     BitSet union = open(seed, known);
     Rows rows = new Rows(unknowns);
     rows.add(row(seed, known, values, unknowns));
+    // what depends on the rows now depends on them for ever
+    Set<String> spent = new HashSet<>();
     while (rows.rank() < union.cardinality()) {
       if (union.cardinality() > most) {
         return List.of();
@@ -86,7 +90,12 @@ final class Block {
         for (Candidate next : candidates) {
           BitSet more = open(next, known);
           more.andNot(union);
-          if (more.cardinality() == fresh && rows.add(row(next, known, values, unknowns))) {
+          if (more.cardinality() != fresh || spent.contains(next.key())) {
+            continue;
+          }
+          if (!rows.add(row(next, known, values, unknowns))) {
+            spent.add(next.key());
+          } else {
             union.or(more);
             taken.add(next);
             grew = true;

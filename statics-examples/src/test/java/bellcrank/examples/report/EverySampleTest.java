@@ -106,7 +106,7 @@ final class EverySampleTest {
   }
 
   private static Set<String> names(DeviceFile file) {
-    return names(ReportJson.of(List.of(answer(file)), List.of()));
+    return names(ReportJson.of(List.of(answer(file)), List.of(), Optional.of(List.of())));
   }
 
   private static Set<String> names(String json) {
