@@ -9,8 +9,10 @@ import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.device.Pose;
 import bellcrank.statics.equilibrium.internal.ForceSpace;
 import bellcrank.statics.limits.Limits;
+import bellcrank.statics.limits.Variation;
 import bellcrank.statics.limits.Verdict;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -73,6 +75,24 @@ class LimitBenchmarkTest {
   }
 
   @ParameterizedTest
+  @EnumSource(RoughSample.class)
+  void sweepsAddUpToTheLimitsOfTheirPoses(RoughSample sample) {
+    LimitSweepBenchmark benchmark = new LimitSweepBenchmark();
+    benchmark.sample = sample;
+    benchmark.build();
+    double sum = 0;
+    for (Pose pose : Sample.poses(sample.device(), 200)) {
+      sum +=
+          Limits.of(sample.device(), LoadCase.ALL_LOADS, pose, List.of())
+              .greatest(Variation.of(sample.varied()))
+              .orElseThrow();
+    }
+
+    assertThat(benchmark.sweep()).isCloseTo(sum, within(1e-9 * sum));
+    assertThat(benchmark.simplex()).isCloseTo(sum, within(1e-9 * sum));
+  }
+
+  @ParameterizedTest
   @CsvSource({"LADDER, 2, 4", "CRATE_STACK, 6, 20"})
   void programsHaveTwoRowsForEachContact(RoughSample sample, int variables, int rows) {
     Device device = sample.device();
@@ -102,8 +122,11 @@ class LimitBenchmarkTest {
       assertThat(equations.free(z)).containsExactly(space.free(z), within(1e-9));
     }
     double scale = space.scale(LoadCase.ALL_LOADS);
-    double[] fixed = space.response(space.loads(LoadCase.ALL_LOADS, name -> !name.equals(varied)));
-    double[] moving = space.response(space.loads(LoadCase.ALL_LOADS, varied::equals));
+    double[] fixed =
+        space.responseTo(
+            space.turned(space.loads(LoadCase.ALL_LOADS, name -> !name.equals(varied))));
+    double[] moving =
+        space.responseTo(space.turned(space.loads(LoadCase.ALL_LOADS, varied::equals)));
     for (int j = 0; j < fixed.length; j++) {
       assertThat(equations.fixed()[j]).isCloseTo(fixed[j] / scale, within(1e-9));
       assertThat(equations.varied()[j]).isCloseTo(moving[j] / scale, within(1e-9));

@@ -10,11 +10,14 @@ import bellcrank.statics.limits.internal.Extreme;
 import bellcrank.statics.limits.internal.FrictionLevel;
 import bellcrank.statics.limits.internal.Goal;
 import bellcrank.statics.limits.internal.GroundCap;
+import bellcrank.statics.limits.internal.LoadNumbers;
 import bellcrank.statics.limits.internal.PartBounds;
 import bellcrank.statics.limits.internal.States;
 import bellcrank.statics.limits.internal.Travel;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** The states that a device can be in, asked with the ground's resistance at the very state. */
 final class Admissible {
@@ -32,17 +35,40 @@ final class Admissible {
   private final ForceSpace space;
   private final GroundCaps ground;
   private final double scale;
+  private volatile Optional<Kept> kept;
+
+  /** What the parts can give where friction is of one level, used again as long as it is. */
+  private record Kept(FrictionLevel friction, PartBounds parts, LoadNumbers numbers) {}
 
   /** What was found, and among which states. */
   record Found(States states, Extreme extreme) {}
 
   Admissible(Device device, LoadCase loadCase, Pose pose, List<Foundation> foundations) {
+    this(
+        device,
+        loadCase,
+        ForceSpace.of(device, pose),
+        new GroundCaps(device, foundations),
+        Optional.empty());
+  }
+
+  private Admissible(
+      Device device, LoadCase loadCase, ForceSpace space, GroundCaps ground, Optional<Kept> kept) {
     this.device = device;
     this.loadCase = loadCase;
-    space = ForceSpace.of(device, pose);
-    ground = new GroundCaps(device, foundations);
+    this.space = space;
+    this.ground = ground;
+    this.kept = kept;
     double size = space.scale(loadCase);
     scale = size > 0 ? size : 1;
+  }
+
+  /** The same in another pose; what the parts can give does not depend on it. */
+  Admissible at(Pose pose, FrictionLevel friction) {
+    ForceSpace there = space.at(pose);
+    PartBounds parts = kept(friction).parts();
+    Kept same = new Kept(friction, parts, LoadNumbers.of(there, parts));
+    return new Admissible(device, loadCase, there, ground, Optional.of(same));
   }
 
   ForceSpace space() {
@@ -84,18 +110,44 @@ final class Admissible {
     return found.extreme().isFound() ? new Found(found.states(), Extreme.open()) : found;
   }
 
+  /**
+   * The greatest number of varied loads, or the least.
+   *
+   * @param sign 1 for the greatest, −1 for the least
+   * @return empty if there is none, or none was found
+   */
+  OptionalDouble number(Travel loads, FrictionLevel friction, double sign) {
+    if (ground.areFixed() && kept(friction).numbers().serve()) {
+      return kept(friction).numbers().extreme(loads, scale, sign);
+    }
+    Extreme extreme = greatest(loads, friction, Goal.number(sign, columns())).extreme();
+    return extreme.isFound() ? OptionalDouble.of(extreme.number()) : OptionalDouble.empty();
+  }
+
+  private Kept kept(FrictionLevel friction) {
+    Optional<Kept> last = kept;
+    if (last.isPresent() && last.get().friction().equals(friction)) {
+      return last.get();
+    }
+    PartBounds parts = parts(friction, ground.first(assembly()));
+    Kept made = new Kept(friction, parts, LoadNumbers.of(space, parts));
+    kept = Optional.of(made);
+    return made;
+  }
+
+  private PartBounds parts(FrictionLevel friction, Map<String, GroundCap> caps) {
+    return PartBounds.of(device, assembly(), loadCase, friction, caps);
+  }
+
   /** The same under the given loads, every condition being widened by a share of them. */
   Found widened(FrictionLevel friction, Goal goal, double share) {
-    PartBounds parts =
-        PartBounds.of(device, assembly(), loadCase, friction, ground.first(assembly()));
-    States states = States.of(space, parts, given(), scale);
+    States states = States.of(space, parts(friction, ground.first(assembly())), given(), scale);
     return new Found(states, states.greatest(goal, share));
   }
 
   private Found greatest(
       Travel loads, FrictionLevel friction, Goal goal, Map<String, GroundCap> caps) {
-    PartBounds parts = PartBounds.of(device, assembly(), loadCase, friction, caps);
-    States states = States.of(space, parts, loads, scale);
+    States states = States.of(space, parts(friction, caps), loads, scale);
     return new Found(states, states.greatest(goal));
   }
 }

@@ -1,6 +1,8 @@
 package bellcrank.statics.limits;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 
 /** How far a variation can go while the device can hold. */
 public sealed interface Limit {
@@ -66,13 +68,73 @@ public sealed interface Limit {
   sealed interface End {
 
     /**
-     * At a value the device gives way.
-     *
-     * @param value a multiple, or a distance in m
-     * @param gap bound on how far the true end may lie beyond; 0 where it is exact but for rounding
-     * @param how how it gives way
+     * At a value the device gives way. How it does so is worked out when it is asked for, once:
+     * that takes many times as long as the value. Immutable for its users, also from several
+     * threads.
      */
-    record At(double value, double gap, GivingWay how) implements End {}
+    final class At implements End {
+
+      private final double value;
+      private final double gap;
+      private final Supplier<GivingWay> finder;
+      private volatile Optional<GivingWay> how = Optional.empty();
+
+      At(double value, double gap, Supplier<GivingWay> finder) {
+        this.value = value;
+        this.gap = gap;
+        this.finder = finder;
+      }
+
+      /**
+       * Where the device gives way.
+       *
+       * @return a multiple, or a distance in m
+       */
+      public double value() {
+        return value;
+      }
+
+      /**
+       * How far the true end may lie beyond.
+       *
+       * @return a bound on it, in the unit of the value; 0 where it is exact but for rounding
+       */
+      public double gap() {
+        return gap;
+      }
+
+      /**
+       * How it gives way.
+       *
+       * @return what happens at the parts that are at their limit, and the motion
+       */
+      public GivingWay how() {
+        Optional<GivingWay> known = how;
+        if (known.isEmpty()) {
+          known = Optional.of(finder.get());
+          how = known;
+        }
+        return known.get();
+      }
+
+      @Override
+      public boolean equals(Object other) {
+        return other instanceof At at
+            && Double.compare(value, at.value) == 0
+            && Double.compare(gap, at.gap) == 0
+            && how().equals(at.how());
+      }
+
+      @Override
+      public int hashCode() {
+        return Double.hashCode(value) * 31 + Double.hashCode(gap);
+      }
+
+      @Override
+      public String toString() {
+        return "At[value=" + value + ", gap=" + gap + ", how=" + how() + "]";
+      }
+    }
 
     /**
      * A place reaches the end of the line before anything gives way.

@@ -57,9 +57,7 @@ final class LimitSearch {
   /** The greatest value alone. */
   OptionalDouble greatest(Variation variation) {
     Travel travel = new Travels(device, loadCase, pose, admissible.space()).of(variation);
-    Extreme extreme =
-        admissible.greatest(travel, friction, Goal.number(1, admissible.columns())).extreme();
-    return extreme.isFound() ? OptionalDouble.of(extreme.number()) : OptionalDouble.empty();
+    return admissible.number(travel, friction, 1);
   }
 
   private Limit.End end(Admissible.Found found, Goal goal, Travel travel, double lineEnd) {
@@ -73,7 +71,7 @@ final class LimitSearch {
           travel.isBounded() && Math.abs(number - lineEnd) <= 1e-9 * Math.max(1, travel.length());
       return atLineEnd
           ? new Limit.End.EndOfLine(lineEnd)
-          : new Limit.End.At(number + 0.0, extreme.gap(), givingWays.at(found, goal));
+          : new Limit.End.At(number + 0.0, extreme.gap(), () -> givingWays.at(found, goal));
     }
     Extreme smooth = admissible.greatest(travel, friction.times(0), goal).extreme();
     return smooth.kind() == Extreme.Kind.UNBOUNDED

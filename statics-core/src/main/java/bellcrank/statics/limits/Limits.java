@@ -62,6 +62,16 @@ public final class Limits {
     givingWays = new GivingWays(this.device, pose);
   }
 
+  private Limits(Limits of, Pose pose) {
+    device = of.device;
+    loadCase = of.loadCase;
+    this.pose = pose;
+    foundations = of.foundations;
+    friction = of.friction;
+    admissible = of.admissible.at(pose, friction);
+    givingWays = new GivingWays(device, pose);
+  }
+
   /**
    * Limits of a device under its first case, as drawn.
    *
@@ -133,6 +143,17 @@ public final class Limits {
    */
   public Limits moving() {
     return new Limits(device, loadCase, pose, foundations, new FrictionLevel(1, true));
+  }
+
+  /**
+   * The same in another pose. What does not depend on the pose is kept, so this is quicker than new
+   * limits: for sweeps over many poses.
+   *
+   * @param other where the bodies are; it must fit the connections
+   * @return the limits there
+   */
+  public Limits at(Pose other) {
+    return new Limits(this, other);
   }
 
   /**
@@ -259,7 +280,9 @@ public final class Limits {
   }
 
   /**
-   * The greatest value of a variation alone, without how the device gives way there.
+   * The greatest value of a variation alone, without how the device gives way there. This is the
+   * quickest question; where all conditions are linear, what does not depend on the loads is kept
+   * for the next one.
    *
    * @param variation what is varied
    * @return a multiple, or a distance in m; empty if it holds at no value or at any

@@ -118,6 +118,39 @@ class LimitsTest {
     assertThat(value(limits.answer("least distance(picker) along foot–top"))).isZero();
   }
 
+  /** The greatest value alone is that of the limit, and ends where the line does. */
+  @Test
+  void theGreatestValueAloneIsThatOfTheLimit() {
+    Limits limits = Limits.of(Yard.ladder(0.35, 0));
+    Variation climb = Variation.place("picker", "foot", "top");
+    Variation load = Variation.of("own");
+
+    assertThat(limits.greatest(climb).orElseThrow()).isCloseTo(2.3125, within(1e-9));
+    assertThat(limits.greatest(load).orElseThrow())
+        .isCloseTo(at(between(limits, load).greatest()).value(), within(1e-9));
+    assertThat(limits.moving().greatest(load).orElseThrow())
+        .isCloseTo(limits.greatest(load).orElseThrow(), within(1e-9));
+    assertThat(limits.greatest(Variation.of("picker"))).isEmpty();
+    assertThat(Limits.of(Yard.ladder(1.5, 0)).greatest(climb).orElseThrow())
+        .isCloseTo(5, within(1e-9));
+  }
+
+  @Test
+  void endsAreEqualIfTheirValuesAndWaysAre() {
+    Variation climb = Variation.place("picker", "foot", "top");
+    Limit.End.At end = at(between(Limits.of(Yard.ladder(0.35, 0)), climb).greatest());
+    Limit.End.At same = at(between(Limits.of(Yard.ladder(0.35, 0)), climb).greatest());
+    Limit.End.At other = at(between(Limits.of(Yard.ladder(0.4, 0)), climb).greatest());
+
+    assertThat(end).isEqualTo(same).hasSameHashCodeAs(same).hasToString(same.toString());
+    assertThat(end).isNotEqualTo(other).isNotEqualTo(new Limit.End.Unlimited());
+    assertThat(end.how()).isSameAs(end.how());
+    assertThat(end.toString()).contains("value=2.31", "gap=0.0", "slides left");
+    GivingWay none = new GivingWay(List.of(), Optional.empty(), 0);
+    assertThat(new Limit.End.At(end.value(), 0, () -> none)).isNotEqualTo(end);
+    assertThat(new Limit.End.At(end.value(), 1, end::how)).isNotEqualTo(end);
+  }
+
   /** With two rough feet the normal forces lie in a range, whose ends are where the wall slips. */
   @Test
   void twoRoughFeetLeaveARange() {

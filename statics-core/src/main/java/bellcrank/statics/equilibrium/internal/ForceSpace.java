@@ -8,8 +8,6 @@ import bellcrank.statics.device.Pose;
 import bellcrank.statics.geometry.Vector;
 import java.util.function.Predicate;
 import org.ejml.data.DMatrixRMaj;
-import org.ejml.dense.row.factory.DecompositionFactory_DDRM;
-import org.ejml.interfaces.decomposition.QRPDecomposition_F64;
 
 /**
  * All forces that can balance loads on a device: f = f₀ + N·z, with z the forces that statics
@@ -28,50 +26,33 @@ public final class ForceSpace {
   private final int rows;
   private final int columns;
   private final int rank;
-  private final int[] pivots;
-  private final DMatrixRMaj q;
-  private final DMatrixRMaj r;
+  private final PivotedFactor factor;
   private final double[][] free;
 
-  private ForceSpace(Device device, Pose pose) {
-    assembly = Assembly.withDryPins(device);
+  private ForceSpace(Assembly assembly, Pose pose) {
+    this.assembly = assembly;
+    Device device = assembly.device();
     placements = assembly.placements();
     actions = assembly.actions();
     assembly.place(placements, pose);
     assembly.evaluate(placements, actions);
     // a dense factor gains nothing from moments about well-chosen points: all are about the middle
     centre = new double[2 * assembly.memberCount()];
-    Equations equations = new Equations(assembly, actions);
-    equations.fillForces(actions, centre);
     double zero = assembly.scale().zero();
-    columns = equations.columns;
+    columns = assembly.columns();
     int shafts = 0;
     for (Connection connection : device.connections()) {
       shafts += connection instanceof Pin pin && isShaft(pin) ? 1 : 0;
     }
-    rows = equations.rows + shafts;
-    DMatrixRMaj a = new DMatrixRMaj(Math.max(rows, 1), Math.max(columns, 1));
-    for (int column = 0; column < columns; column++) {
-      for (int k = equations.start[column]; k < equations.start[column + 1]; k++) {
-        double value = equations.value[k];
-        a.set(equations.row[k], column, Math.abs(value) > zero ? value : 0);
-      }
+    rows = assembly.rows() + shafts;
+    DMatrixRMaj a = new DMatrixRMaj(rows, columns);
+    fill(a);
+    for (int k = 0; k < a.data.length; k++) {
+      a.data[k] = Math.abs(a.data[k]) > zero ? a.data[k] : 0;
     }
-    balanceShafts(device, a, equations.rows);
-    QRPDecomposition_F64<DMatrixRMaj> factor = DecompositionFactory_DDRM.qrp(a.numRows, a.numCols);
-    if (!factor.decompose(a)) {
-      throw new IllegalStateException("the factor of the equations was not found");
-    }
-    q = factor.getQ(new DMatrixRMaj(1, 1), false);
-    r = factor.getR(new DMatrixRMaj(1, 1), false);
-    pivots = factor.getColPivots();
-    int values = columns == 0 ? 0 : Math.min(rows, columns);
-    double bound = values == 0 ? 0 : Math.abs(r.get(0, 0)) * Math.max(RANK_TOLERANCE, 4 * zero);
-    int counted = 0;
-    while (counted < values && Math.abs(r.get(counted, counted)) > bound) {
-      counted++;
-    }
-    rank = counted;
+    balanceShafts(device, a, assembly.rows());
+    factor = new PivotedFactor(a);
+    rank = factor.rank(Math.max(RANK_TOLERANCE, 4 * zero));
     free = new double[columns - rank][];
     for (int k = 0; k < free.length; k++) {
       free[k] = freed(k);
@@ -86,12 +67,37 @@ public final class ForceSpace {
    * @return its forces
    */
   public static ForceSpace of(Device device, Pose pose) {
-    return new ForceSpace(device, pose);
+    return new ForceSpace(Assembly.withDryPins(device), pose);
+  }
+
+  /**
+   * The forces in another pose.
+   *
+   * @param pose where the bodies are
+   * @return its forces
+   */
+  public ForceSpace at(Pose pose) {
+    return new ForceSpace(assembly, pose);
   }
 
   /** A dry pin that is a body of its own: its shaft turns freely unless friction holds it. */
   private boolean isShaft(Pin pin) {
     return pin.friction() > 0 && assembly.pinBody(pin.name()) >= 0;
+  }
+
+  /** Writes the forces of all actions; a dense matrix needs no pattern of {@link Equations}. */
+  private void fill(DMatrixRMaj a) {
+    for (int action = 0; action < actions.count(); action++) {
+      int body = actions.body[action];
+      if (body >= 0) {
+        int at = a.getIndex(assembly.firstRow(body), actions.column[action]);
+        a.data[at] += actions.fx(action);
+        a.data[at + columns] += actions.fy(action);
+        if (body < assembly.memberCount()) {
+          a.data[at + 2 * columns] += actions.moment(action, 0, 0);
+        }
+      }
+    }
   }
 
   /** Joints have no equation of moments; the shaft of a dry pin needs one. */
@@ -140,61 +146,42 @@ public final class ForceSpace {
   private double[] freed(int which) {
     double[] y = new double[rank];
     for (int i = 0; i < rank; i++) {
-      y[i] = -r.get(i, rank + which);
+      y[i] = -factor.r(i, rank + which);
     }
-    double[] f = scattered(y);
-    f[pivots[rank + which]] = 1;
+    double[] f = factor.solved(rank, y);
+    f[factor.pivot(rank + which)] = 1;
     return f;
   }
 
-  /** Solves the triangle and puts each force where it belongs. */
-  private double[] scattered(double[] y) {
-    double[] f = new double[columns];
-    for (int i = rank - 1; i >= 0; i--) {
-      double sum = y[i];
-      for (int j = i + 1; j < rank; j++) {
-        sum -= r.unsafe_get(i, j) * y[j];
-      }
-      y[i] = sum / r.unsafe_get(i, i);
-      f[pivots[i]] = y[i];
-    }
-    return f;
+  /**
+   * Loads seen from the factor: what forces can balance comes first, what none can comes last.
+   *
+   * @param load right side, of {@link #loads} and the like
+   * @return for {@link #responseTo} and {@link #leftOf}
+   */
+  public double[] turned(double[] load) {
+    return factor.turned(load);
   }
 
   /**
    * Forces that balance loads as far as they can be balanced, with all free forces zero.
    *
-   * @param load right side, of {@link #loads} and the like
+   * @param turned loads seen from the factor; changed
    * @return by unknowns
    */
-  public double[] response(double[] load) {
-    double[] y = new double[rank];
-    for (int i = 0; i < rank; i++) {
-      y[i] = dot(i, load);
-    }
-    return scattered(y);
+  public double[] responseTo(double[] turned) {
+    return factor.solved(rank, turned);
   }
 
   /**
    * What is left of loads that no forces can balance.
    *
-   * @param load right side
-   * @return one number for each condition; all zero if the loads can be balanced
+   * @param turned loads seen from the factor
+   * @param which which condition, from 0 to below {@link #conditions}
+   * @return zero if the condition is kept
    */
-  public double[] unbalanced(double[] load) {
-    double[] left = new double[conditions()];
-    for (int i = 0; i < left.length; i++) {
-      left[i] = dot(rank + i, load);
-    }
-    return left;
-  }
-
-  private double dot(int column, double[] load) {
-    double sum = 0;
-    for (int row = 0; row < rows; row++) {
-      sum += q.unsafe_get(row, column) * load[row];
-    }
-    return sum;
+  public double leftOf(double[] turned, int which) {
+    return turned[rank + which];
   }
 
   /**

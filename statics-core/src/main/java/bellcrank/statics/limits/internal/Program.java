@@ -1,6 +1,7 @@
 package bellcrank.statics.limits.internal;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -13,13 +14,20 @@ public final class Program {
   static final double CUT_OFF = 1e-12;
 
   private final int variables;
-  private final List<double[]> rows = new ArrayList<>();
-  private final List<Double> limits = new ArrayList<>();
+  private final List<double[]> rows;
+  private double[] limits;
   private final List<double[]> equalRows = new ArrayList<>();
   private final List<Double> equalValues = new ArrayList<>();
 
   Program(int variables) {
+    this(variables, 16);
+  }
+
+  /** The same, with storage for a number of rows. */
+  Program(int variables, int expected) {
     this.variables = variables;
+    rows = new ArrayList<>(expected);
+    limits = new double[expected];
   }
 
   int variables() {
@@ -29,8 +37,11 @@ public final class Program {
   /** Asks the sum of multiples to be at most a number; the row is taken over and scaled. */
   void atMost(double[] multiples, double limit) {
     double size = scaled(multiples);
+    if (rows.size() == limits.length) {
+      limits = Arrays.copyOf(limits, 2 * limits.length + 1);
+    }
+    limits[rows.size()] = limit / size;
     rows.add(multiples);
-    limits.add(limit / size);
   }
 
   /** Asks the sum of multiples to be a number; the row is taken over and scaled. */
@@ -69,7 +80,7 @@ public final class Program {
   }
 
   double limit(int k) {
-    return limits.get(k);
+    return limits[k];
   }
 
   double[] equalRow(int k) {

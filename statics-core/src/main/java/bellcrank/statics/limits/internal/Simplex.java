@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.hipparchus.exception.LocalizedCoreFormats;
 import org.hipparchus.exception.MathIllegalStateException;
+import org.hipparchus.linear.ArrayRealVector;
 import org.hipparchus.optim.LocalizedOptimFormats;
 import org.hipparchus.optim.MaxIter;
 import org.hipparchus.optim.PointValuePair;
@@ -33,7 +34,12 @@ final class Simplex {
   private static final double ACCURACY = 1e-10;
 
   private static final int ULPS = 10;
-  private static final int MOST_STEPS = 20_000;
+  private static final MaxIter MOST_STEPS = new MaxIter(20_000);
+  private static final NonNegativeConstraint ANY_SIGN = new NonNegativeConstraint(false);
+
+  /** Tried one after the other. */
+  private static final List<PivotSelectionRule> RULES =
+      List.of(PivotSelectionRule.DANTZIG, PivotSelectionRule.BLAND);
 
   private Simplex() {}
 
@@ -50,8 +56,7 @@ final class Simplex {
           ? Optimum.found(0, objective)
           : Optimum.infeasible();
     }
-    for (PivotSelectionRule rule :
-        new PivotSelectionRule[] {PivotSelectionRule.DANTZIG, PivotSelectionRule.BLAND}) {
+    for (PivotSelectionRule rule : RULES) {
       try {
         Optimum last = solve(program, objective, rule);
         if (!last.isFound() || program.miss(last.x) <= MISS) {
@@ -67,7 +72,7 @@ final class Simplex {
   }
 
   private static Optimum solve(Program program, double[] objective, PivotSelectionRule rule) {
-    List<LinearConstraint> constraints = new ArrayList<>();
+    List<LinearConstraint> constraints = new ArrayList<>(program.size() + program.equalSize());
     for (int k = 0; k < program.size(); k++) {
       add(constraints, program.row(k), Relationship.LEQ, program.limit(k));
     }
@@ -75,19 +80,16 @@ final class Simplex {
       add(constraints, program.equalRow(k), Relationship.EQ, program.equalValue(k));
     }
     double size = largest(objective);
-    double[] goal = objective.clone();
-    for (int j = 0; j < goal.length && size > 0; j++) {
-      goal[j] /= size;
-    }
+    double[] goal = size == 0 || size == 1 ? objective : divided(objective, size);
     try {
       PointValuePair pair =
           new SimplexSolver(ACCURACY, ULPS, Program.CUT_OFF)
               .optimize(
-                  new MaxIter(MOST_STEPS),
-                  new LinearObjectiveFunction(goal, 0),
-                  new LinearConstraintSet(constraints),
+                  MOST_STEPS,
+                  new LinearObjectiveFunction(new ArrayRealVector(goal, false), 0),
+                  new Rows(constraints),
                   GoalType.MAXIMIZE,
-                  new NonNegativeConstraint(false),
+                  ANY_SIGN,
                   rule);
       double[] x = pair.getPoint();
       double value = 0;
@@ -110,7 +112,31 @@ final class Simplex {
       List<LinearConstraint> constraints, double[] row, Relationship relation, double value) {
     // a row without variables still has to hold, but not beyond rounding
     boolean empty = Math.abs(value) <= MISS && largest(row) == 0;
-    constraints.add(new LinearConstraint(row, relation, empty ? 0 : value));
+    constraints.add(
+        new LinearConstraint(new ArrayRealVector(row, false), relation, empty ? 0 : value));
+  }
+
+  /** Rows as they are: the library's set would look for equal ones, at the price of hashing all. */
+  private static final class Rows extends LinearConstraintSet {
+
+    private final List<LinearConstraint> rows;
+
+    Rows(List<LinearConstraint> rows) {
+      this.rows = rows;
+    }
+
+    @Override
+    public List<LinearConstraint> getConstraints() {
+      return rows;
+    }
+  }
+
+  private static double[] divided(double[] row, double size) {
+    double[] divided = row.clone();
+    for (int j = 0; j < divided.length; j++) {
+      divided[j] /= size;
+    }
+    return divided;
   }
 
   private static double largest(double[] row) {

@@ -13,7 +13,10 @@ import java.util.List;
 public final class States {
 
   /** Share of the loads that may be left over where equations count as fulfilled. */
-  private static final double BALANCE = 1e-9;
+  static final double BALANCE = 1e-9;
+
+  /** Sums of multiples below this are rounding. */
+  static final double ROUNDING = 1e-13;
 
   /** Most programs that one search may solve. */
   private static final int MOST_PROGRAMS = 3000;
@@ -56,15 +59,16 @@ public final class States {
     }
     varies = loads.varies();
     variedLoads = loads.varied;
-    fixed = divided(space.response(loads.fixed));
-    varied = varies ? divided(space.response(loads.varied)) : new double[columns];
     least = loads.least;
     greatest = loads.greatest;
-    double[] left = space.unbalanced(loads.fixed);
-    double[] leftOfVaried = varies ? space.unbalanced(loads.varied) : new double[left.length];
-    for (int k = 0; k < left.length; k++) {
-      conditions.add(new double[] {leftOfVaried[k] / scale, left[k] / scale});
+    double[] ofFixed = space.turned(loads.fixed);
+    double[] ofVaried = varies ? space.turned(loads.varied) : new double[space.rows()];
+    for (int k = 0; k < space.conditions(); k++) {
+      conditions.add(
+          new double[] {space.leftOf(ofVaried, k) / scale, space.leftOf(ofFixed, k) / scale});
     }
+    fixed = divided(space.responseTo(ofFixed));
+    varied = divided(space.responseTo(ofVaried));
   }
 
   /**
@@ -267,7 +271,7 @@ public final class States {
   /** Takes sums that are rounding for zeros; the constant stays. */
   private static void tidy(double[] row) {
     for (int z = 0; z < row.length - 1; z++) {
-      row[z] = Math.abs(row[z]) < 1e-13 ? 0 : row[z];
+      row[z] = Math.abs(row[z]) < ROUNDING ? 0 : row[z];
     }
   }
 
