@@ -45,7 +45,8 @@ final class GivingWays {
             found.states().space().assembly(),
             AtLimit.of(found.states(), goal, extreme),
             goal.soughtForces(),
-            found.states().driving(goal)));
+            found.states().driving(goal)),
+        extreme.forces());
   }
 
   /** How it gives way where every condition is widened by a share of the loads. */
@@ -58,15 +59,16 @@ final class GivingWays {
                 found.states().space().assembly(),
                 AtLimit.widened(found.states(), goal, found.extreme(), share),
                 goal.soughtForces(),
-                new double[0]))
+                new double[0]),
+            found.extreme().forces())
         : new GivingWay(List.of(), Optional.empty(), 0);
   }
 
-  private GivingWay of(Yielding yielding) {
+  private GivingWay of(Yielding yielding, double[] forces) {
     boolean one = yielding.ways() == 1 && yielding.moves();
     List<Event> events = new ArrayList<>();
     for (Yielding.At at : yielding.events()) {
-      event(yielding, at, one).ifPresent(events::add);
+      event(yielding, at, one, forces).ifPresent(events::add);
     }
     Optional<Freedom> motion = one ? Optional.of(freedom(yielding)) : Optional.empty();
     return new GivingWay(events, motion, yielding.moves() ? yielding.ways() : 0);
@@ -92,7 +94,7 @@ final class GivingWays {
     return Freedom.of(device, motions, false, true);
   }
 
-  private Optional<Event> event(Yielding yielding, Yielding.At at, boolean moves) {
+  private Optional<Event> event(Yielding yielding, Yielding.At at, boolean moves, double[] forces) {
     Connection connection = device.connections().get(at.connection());
     int column = yielding.finder().assembly().firstColumn(at.connection());
     double speed = moves ? yielding.speed(column) : 0;
@@ -115,7 +117,7 @@ final class GivingWays {
       case SINK -> Optional.of(new Event(name, Event.Kind.SINKS, "sinks into the ground"));
       case WRAP -> Optional.of(slipsRound((Wrap) connection, at.side()));
       case PIN -> Optional.of(new Event(name, Event.Kind.TURNS, "turns against its friction"));
-      case SCREW -> Optional.of(new Event(name, Event.Kind.RUNS, "turns in its thread"));
+      case SCREW -> Optional.of(runs(name, at.side(), forces[column]));
       case PART -> Optional.empty();
     };
   }
@@ -145,6 +147,18 @@ final class GivingWays {
     String word =
         Math.abs(x) >= Math.abs(y) ? (x > 0 ? "right" : "left") : (y > 0 ? "upper" : "lower");
     return new Event(base.name(), Event.Kind.TIPS, "tips about its " + word + " edge");
+  }
+
+  /**
+   * A couple that drives the ends apart raises what presses on a screw, and lowers what pulls.
+   *
+   * @param side 1 if the thread bears no more of such a couple, −1 of the opposite one, 0 of both
+   * @param tension axial force in N, tension positive
+   */
+  private static Event runs(String name, int side, double tension) {
+    double way = -side * tension;
+    String does = way == 0 ? "" : way > 0 ? ", raising its load" : ", lowering its load";
+    return new Event(name, Event.Kind.RUNS, "turns in its thread" + does);
   }
 
   private static Event slipsRound(Wrap wrap, int side) {

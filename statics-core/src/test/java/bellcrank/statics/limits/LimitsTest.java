@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import bellcrank.statics.device.Contact;
 import bellcrank.statics.device.Couple;
 import bellcrank.statics.device.Device;
+import bellcrank.statics.device.DeviceBuilder;
 import bellcrank.statics.device.End;
 import bellcrank.statics.device.Force;
 import bellcrank.statics.device.Line;
@@ -380,18 +381,16 @@ class LimitsTest {
   /** Raising 43.14 N·m and lowering 17.10 N·m: W·r·tan(φ ± α), Engineering Statics, section 9.4. */
   @Test
   void aScrewJackLocksItself() {
-    Device jack =
-        Yard.jack(0.15)
-            .load(
-                new Sought(
-                    "crank", Sought.Want.COUPLE, "screw", Optional.empty(), Optional.empty()))
-            .build();
-    Limits limits = Limits.of(jack);
+    Limits limits = Limits.of(cranked(Yard.jack(0.15)));
 
     assertThat(value(limits.answer("greatest crank"))).isCloseTo(43.14, within(0.005));
     assertThat(value(limits.answer("least crank"))).isCloseTo(-17.10, within(0.005));
     assertThat(limits.givingWay("crank", true).orElseThrow().events())
-        .containsExactly(new Event("screw", Event.Kind.RUNS, "turns in its thread"));
+        .containsExactly(
+            new Event("screw", Event.Kind.RUNS, "turns in its thread, raising its load"));
+    assertThat(limits.givingWay("crank", false).orElseThrow().events())
+        .containsExactly(
+            new Event("screw", Event.Kind.RUNS, "turns in its thread, lowering its load"));
     assertThat(value(limits.answer("greatest screw.raising"))).isCloseTo(43.14, within(0.005));
   }
 
@@ -402,6 +401,37 @@ class LimitsTest {
     assertThat(Limits.of(turned(0.15, 0)).verdict()).isEqualTo(new Verdict.Holds());
     // without friction the load drives the screw down unless just 10 kN · 8 mm / 2π holds it
     assertThat(Limits.of(turned(0, 0)).verdict().words()).isEqualTo("does not hold");
+  }
+
+  /** A jack upside down: what pulls on the screw is lowered where its ends are driven apart. */
+  @Test
+  void aScrewThatIsPulledRaisesTheOtherWay() {
+    Limits limits = Limits.of(cranked(Yard.jack(0.15).load(force("hoist", 0, 30_000))));
+
+    assertThat(value(limits.answer("least crank"))).isCloseTo(-2 * 43.14, within(0.01));
+    assertThat(limits.givingWay("crank", true).orElseThrow().events().get(0).words())
+        .isEqualTo("turns in its thread, lowering its load");
+    assertThat(limits.givingWay("crank", false).orElseThrow().events().get(0).words())
+        .isEqualTo("turns in its thread, raising its load");
+  }
+
+  /** Without friction one couple holds it, and either way is open. */
+  @Test
+  void aSmoothScrewTurnsEitherWay() {
+    Limits limits = Limits.of(cranked(Yard.jack(0)));
+
+    assertThat(limits.givingWay("crank", true).orElseThrow().events().get(0).words())
+        .isEqualTo("turns in its thread");
+  }
+
+  private static Force force(String name, double x, double y) {
+    return new Force(name, "head", "head", Vector.of(x, y));
+  }
+
+  private static Device cranked(DeviceBuilder jack) {
+    return jack.load(
+            new Sought("crank", Sought.Want.COUPLE, "screw", Optional.empty(), Optional.empty()))
+        .build();
   }
 
   private static Device turned(double friction, double couple) {

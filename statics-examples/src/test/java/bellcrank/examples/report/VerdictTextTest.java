@@ -203,8 +203,8 @@ final class VerdictTextTest {
             """
               crank: anything from -7.697 N·m to 19.41 N·m (positive drives its ends
                 apart) on "screw"; it holds without any as well
-                - with less: screw turns in its thread
-                - with more: screw turns in its thread
+                - with less: screw turns in its thread, lowering its load
+                - with more: screw turns in its thread, raising its load
             """);
   }
 

@@ -119,7 +119,9 @@ public final class Yielding {
     } else if (connection instanceof Pin pin && pin.friction() > 0) {
       pin(pin, i, own);
     } else if (kinds.contains(Bound.Kind.SCREW)) {
-      events.add(new At(i, Bound.Kind.SCREW, own.get(0).side));
+      // without friction it turns either way at once
+      int sides = own.stream().filter(b -> b.kind == Bound.Kind.SCREW).mapToInt(b -> b.side).sum();
+      events.add(new At(i, Bound.Kind.SCREW, sides));
     } else {
       for (int k = 0; k < count; k++) {
         restraints.add(unit(column + k, 1));
