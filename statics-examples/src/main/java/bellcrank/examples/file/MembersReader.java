@@ -58,9 +58,9 @@ final class MembersReader {
     if (!named.value().isFields()) {
       draft.fail();
     }
-    List<String> points = places(draft, "points");
+    List<String> points = places(draft, "points", "point ");
     List<Bar> bars = fields.find("bars").map(spot -> bars(draft, spot, "bars")).orElse(List.of());
-    List<String> outline = places(draft, "outline");
+    List<String> outline = places(draft, "outline", "corner ");
     int count = draft.count();
     Optional<Member> member =
         draft.made(() -> new Member(named.text(), points, bars, outline, count));
@@ -68,14 +68,17 @@ final class MembersReader {
     return member;
   }
 
-  private static List<String> places(Draft draft, String key) {
+  /** Places in a row; one of coordinates is called by its number, since answers speak of it. */
+  private static List<String> places(Draft draft, String key, String one) {
     Optional<Spot> stated = draft.fields().find(key);
     if (stated.isEmpty()) {
       return List.of();
     }
     Optional<List<Spot>> items = stated.get().items("a list of places such as [A, B, C]");
     List<String> places = new ArrayList<>();
-    draft.orFail(items, List.of()).forEach(item -> places.add(draft.place(item, key)));
+    for (Spot item : draft.orFail(items, List.of())) {
+      places.add(draft.place(item, one + (places.size() + 1)));
+    }
     return places;
   }
 

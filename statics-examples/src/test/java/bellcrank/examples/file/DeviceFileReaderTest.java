@@ -220,6 +220,24 @@ class DeviceFileReaderTest {
         .hasValue(new Force("hand", "lever", "hand at 2", Vector.of(0, 1)));
   }
 
+  /** A corner is told by its number in the outline, whichever of the others have names. */
+  @Test
+  void cornersOfAnOutlineAreNumbered() {
+    Device device =
+        Reads.device(
+            """
+            format: 1
+            device: crate
+            points: {toe: [2, 0]}
+            members:
+              crate: {points: [[1, 0]], outline: [[0, 0], toe, [2, 1], [0, 1]]}
+            """);
+
+    assertThat(device.members().get(0).points()).containsExactly("crate point 1");
+    assertThat(device.members().get(0).outline())
+        .containsExactly("crate corner 1", "toe", "crate corner 3", "crate corner 4");
+  }
+
   @Test
   void wordsOfYamlStayNames() {
     Device device =
