@@ -1,0 +1,55 @@
+package bellcrank.statics.strength;
+
+import bellcrank.statics.units.Dimension;
+import bellcrank.statics.units.UnitSystem;
+import java.util.Optional;
+
+/**
+ * The formula of a rule: what is demanded of a part, and what it can give.
+ *
+ * @param <D> what the formula is fed with
+ */
+public interface Law<D> {
+
+  /**
+   * What is not known and would be needed.
+   *
+   * @param demand forces and the part that carries them
+   * @return a clause such as {@code the yield strength of oak is not stated}; empty if all is known
+   */
+  Optional<String> lacks(D demand);
+
+  /**
+   * What is demanded, as a stress, a force or another quantity.
+   *
+   * @param demand forces and the part that carries them
+   * @return 0 or more; it grows with the forces
+   */
+  double demanded(D demand);
+
+  /**
+   * What the part can give under the same forces.
+   *
+   * @param demand forces and the part that carries them
+   * @param factor what strengths are divided by
+   * @return above 0, of the same dimension
+   */
+  double resistance(D demand, double factor);
+
+  /**
+   * The kind of quantity that is compared.
+   *
+   * @return the dimension of demand and resistance
+   */
+  Dimension dimension();
+
+  /**
+   * The formula with the numbers in it.
+   *
+   * @param demand forces and the part that carries them
+   * @param factor what strengths are divided by
+   * @param units units to write in
+   * @return one line such as {@code N/A + M/S = 12.30 + 45.60 = 57.90 MPa}
+   */
+  String working(D demand, double factor, UnitSystem units);
+}
