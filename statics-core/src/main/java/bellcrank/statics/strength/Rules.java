@@ -29,6 +29,44 @@ public final class Rules {
   }
 
   /**
+   * The rules of allowable stresses, after American practice.
+   *
+   * @return a rule for each check
+   */
+  public static Rules allowable() {
+    return AllowableRules.make();
+  }
+
+  /**
+   * The rules of design resistances, after EN 1993.
+   *
+   * @return a rule for each check
+   */
+  public static Rules resistance() {
+    return ResistanceRules.make();
+  }
+
+  /**
+   * The rules that come with a method.
+   *
+   * @param method the method
+   * @return a rule for each check
+   */
+  public static Rules of(Method method) {
+    return method == Method.ALLOWABLE ? allowable() : resistance();
+  }
+
+  /**
+   * A rule for welds that credits the direction of the force to the seam; it may replace the one of
+   * {@link #allowable()}.
+   *
+   * @return the rule of AISC 360-16, J2.4(b)
+   */
+  public static Rule<WeldDemand> weldByDirection() {
+    return AllowableRules.weldByDirection();
+  }
+
+  /**
    * The method of all its rules.
    *
    * @return the method

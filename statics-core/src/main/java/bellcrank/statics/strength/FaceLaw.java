@@ -1,0 +1,86 @@
+package bellcrank.statics.strength;
+
+import bellcrank.statics.strength.Material.Strength;
+import bellcrank.statics.units.Dimension;
+import bellcrank.statics.units.UnitSystem;
+import java.util.Optional;
+
+/**
+ * Stress at one face from axial force and bending.
+ *
+ * <p>Where a material has strengths of its own for bending and for axial force, as timber has, the
+ * axial stress is weighted by bending strength over axial strength: that is the linear interaction
+ * of the timber codes, written as a stress.
+ */
+record FaceLaw(boolean top) implements Law<BarDemand> {
+
+  @Override
+  public Optional<String> lacks(BarDemand demand) {
+    Material material = demand.sized().material();
+    return bending(material) > 0 && axial(material, demand.normal()) > 0
+        ? Optional.empty()
+        : Optional.of("no yield strength of " + material.name() + " is stated");
+  }
+
+  private static double bending(Material material) {
+    return material
+        .strength(Strength.BENDING)
+        .or(() -> material.strength(Strength.YIELD))
+        .orElse(0.0);
+  }
+
+  private static double axial(Material material, double normal) {
+    return material
+        .strength(normal < 0 ? Strength.COMPRESSION : Strength.TENSION)
+        .or(() -> material.strength(Strength.YIELD))
+        .orElse(0.0);
+  }
+
+  private double ofMoment(BarDemand demand) {
+    Section section = demand.sized().section();
+    return top
+        ? -demand.moment() * section.top() / section.inertia()
+        : demand.moment() * section.bottom() / section.inertia();
+  }
+
+  private static double ofNormal(BarDemand demand) {
+    Material material = demand.sized().material();
+    double weight = bending(material) / axial(material, demand.normal());
+    return demand.normal() / demand.sized().section().area() * weight;
+  }
+
+  @Override
+  public double demanded(BarDemand demand) {
+    return Math.abs(ofNormal(demand) + ofMoment(demand));
+  }
+
+  @Override
+  public double resistance(BarDemand demand, double factor) {
+    return bending(demand.sized().material()) / factor;
+  }
+
+  @Override
+  public Dimension dimension() {
+    return Dimension.PRESSURE;
+  }
+
+  @Override
+  public String working(BarDemand demand, double factor, UnitSystem units) {
+    Amounts amounts = new Amounts(units);
+    double normal = ofNormal(demand);
+    double moment = ofMoment(demand);
+    Material material = demand.sized().material();
+    boolean weighted = bending(material) != axial(material, demand.normal());
+    return (weighted ? "N/A·f_m/f_n + M/S = " : "N/A + M/S = ")
+        + amounts.stress(normal)
+        + (moment < 0 ? " − " : " + ")
+        + amounts.stress(Math.abs(moment))
+        + " = "
+        + amounts.stress(normal + moment)
+        + (normal + moment < 0 ? " (compression)" : " (tension)")
+        + " against "
+        + amounts.stress(bending(material))
+        + amounts.over(factor)
+        + amounts.result(resistance(demand, factor), factor);
+  }
+}

@@ -1,0 +1,60 @@
+package bellcrank.statics.strength;
+
+import bellcrank.statics.strength.Material.Strength;
+import bellcrank.statics.units.Dimension;
+import bellcrank.statics.units.UnitSystem;
+import java.util.Optional;
+
+/**
+ * Shear stress at the height of the centroid, V·Q/(I·t), against the shear strength, or where none
+ * is stated a share of the yield strength.
+ *
+ * @param shareOfYield shear strength over yield strength
+ */
+record ShearLaw(double shareOfYield) implements Law<BarDemand> {
+
+  private Optional<Double> strength(Material material) {
+    return material
+        .strength(Strength.SHEAR)
+        .or(() -> material.strength(Strength.YIELD).map(yield -> shareOfYield * yield));
+  }
+
+  @Override
+  public Optional<String> lacks(BarDemand demand) {
+    Material material = demand.sized().material();
+    return strength(material).isPresent()
+        ? Optional.empty()
+        : Optional.of("neither shear nor yield strength of " + material.name() + " is stated");
+  }
+
+  @Override
+  public double demanded(BarDemand demand) {
+    Section section = demand.sized().section();
+    return Math.abs(demand.shear())
+        * section.firstMoment()
+        / (section.inertia() * section.webWidth());
+  }
+
+  @Override
+  public double resistance(BarDemand demand, double factor) {
+    return strength(demand.sized().material()).orElseThrow() / factor;
+  }
+
+  @Override
+  public Dimension dimension() {
+    return Dimension.PRESSURE;
+  }
+
+  @Override
+  public String working(BarDemand demand, double factor, UnitSystem units) {
+    Amounts amounts = new Amounts(units);
+    return "V·Q/(I·t) = "
+        + amounts.stress(demanded(demand))
+        + " with V = "
+        + amounts.force(Math.abs(demand.shear()))
+        + " against "
+        + amounts.stress(resistance(demand, 1))
+        + amounts.over(factor)
+        + amounts.result(resistance(demand, factor), factor);
+  }
+}

@@ -1,0 +1,100 @@
+package bellcrank.statics.strength;
+
+import bellcrank.statics.strength.Material.Strength;
+import bellcrank.statics.units.Dimension;
+import bellcrank.statics.units.UnitSystem;
+import java.util.Optional;
+
+/**
+ * Force per length over the throat of a fillet weld, against the strength of the weld metal.
+ *
+ * @param metal how the strength is found
+ */
+record WeldLaw(Metal metal) implements Law<WeldDemand> {
+
+  /** How the strength of weld metal is found. */
+  enum Metal {
+    /** f_u/(√3·β_w) of the joined parts: EN 1993-1-8, 4.5.3.3. */
+    JOINED_PARTS("f_u/(√3·β_w)"),
+    /** 0.6·F_EXX of the electrode: AISC 360, J2.4. */
+    ELECTRODE("0.6·F_EXX"),
+    /** The same, raised by 1 + 0.5·sin^1.5 θ for a force at θ to the seam: AISC 360, J2-5. */
+    ELECTRODE_BY_DIRECTION("0.6·F_EXX·(1 + 0.5·sin^1.5 θ)");
+
+    private final String formula;
+
+    Metal(String formula) {
+      this.formula = formula;
+    }
+  }
+
+  /**
+   * The correlation factor for a steel of some ultimate strength: 0.80, 0.85 and 0.90 for S235,
+   * S275 and S355, 1.0 above.
+   *
+   * <p>Source: EN 1993-1-8:2005, Table 4.1; from memory.
+   */
+  static double correlation(double ultimate) {
+    if (ultimate <= 360e6) {
+      return 0.80;
+    }
+    if (ultimate <= 430e6) {
+      return 0.85;
+    }
+    return ultimate <= 510e6 ? 0.90 : 1.0;
+  }
+
+  @Override
+  public Optional<String> lacks(WeldDemand demand) {
+    FilletWeld weld = demand.weld();
+    if (metal == Metal.JOINED_PARTS) {
+      return weld.material().strength(Strength.ULTIMATE).isPresent()
+          ? Optional.empty()
+          : Optional.of("no ultimate strength of " + weld.material().name() + " is stated");
+    }
+    return weld.electrode().isPresent()
+        ? Optional.empty()
+        : Optional.of("the strength of the electrode is not stated");
+  }
+
+  @Override
+  public double demanded(WeldDemand demand) {
+    return demand.size() / demand.weld().throat();
+  }
+
+  @Override
+  public double resistance(WeldDemand demand, double factor) {
+    FilletWeld weld = demand.weld();
+    if (metal == Metal.JOINED_PARTS) {
+      double ultimate = weld.material().strength(Strength.ULTIMATE).orElseThrow();
+      return ultimate / (Math.sqrt(3) * correlation(ultimate)) / factor;
+    }
+    double strength = 0.6 * weld.electrode().orElseThrow() / factor;
+    if (metal == Metal.ELECTRODE || demand.size() == 0) {
+      return strength;
+    }
+    return strength * (1 + 0.5 * Math.pow(demand.across() / demand.size(), 1.5));
+  }
+
+  @Override
+  public Dimension dimension() {
+    return Dimension.PRESSURE;
+  }
+
+  @Override
+  public String working(WeldDemand demand, double factor, UnitSystem units) {
+    Amounts amounts = new Amounts(units);
+    return "f/a = "
+        + amounts.perLength(demand.size())
+        + " / "
+        + amounts.length(demand.weld().throat())
+        + " = "
+        + amounts.stress(demanded(demand))
+        + " against "
+        + metal.formula
+        + " = "
+        + amounts.stress(resistance(demand, 1))
+        + amounts.over(factor)
+        + amounts.result(resistance(demand, factor), factor);
+  }
+}
