@@ -1,6 +1,8 @@
 package bellcrank.statics.limits;
 
+import bellcrank.statics.device.Device;
 import java.util.List;
+import java.util.Set;
 
 /** What is varied until the device gives way; everything else stays as it is. */
 public sealed interface Variation {
@@ -20,6 +22,16 @@ public sealed interface Variation {
     public Multiple {
       loads = List.copyOf(loads);
     }
+
+    /**
+     * The loads that are varied on a device.
+     *
+     * @param device the device
+     * @return the named loads; without names all forces, couples and spread loads, but no weight
+     */
+    public Set<String> varied(Device device) {
+      return Travels.loads(device, this);
+    }
   }
 
   /**
@@ -37,7 +49,7 @@ public sealed interface Variation {
    * @param loads names of the loads, at least one
    * @return the variation
    */
-  static Variation of(String... loads) {
+  static Multiple of(String... loads) {
     return new Multiple(List.of(loads));
   }
 
@@ -46,7 +58,7 @@ public sealed interface Variation {
    *
    * @return the variation
    */
-  static Variation ofAppliedLoads() {
+  static Multiple ofAppliedLoads() {
     return new Multiple(List.of());
   }
 

@@ -35,6 +35,11 @@ record ColumnLaw(ColumnCurve steel) implements Law<ColumnDemand> {
   }
 
   @Override
+  public boolean isProportional() {
+    return true;
+  }
+
+  @Override
   public Dimension dimension() {
     return Dimension.FORCE;
   }
@@ -50,8 +55,7 @@ record ColumnLaw(ColumnCurve steel) implements Law<ColumnDemand> {
         + " × "
         + amounts.area(demand.sized().section().area())
         + amounts.over(factor)
-        + " = "
-        + amounts.force(resistance(demand, factor))
+        + (" = " + amounts.force(resistance(demand, factor)))
         + "; "
         + slenderness.words(demand, amounts);
   }

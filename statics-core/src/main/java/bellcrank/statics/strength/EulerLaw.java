@@ -24,6 +24,11 @@ record EulerLaw() implements Law<ColumnDemand> {
   }
 
   @Override
+  public boolean isProportional() {
+    return true;
+  }
+
+  @Override
   public Dimension dimension() {
     return Dimension.FORCE;
   }
@@ -36,8 +41,7 @@ record EulerLaw() implements Law<ColumnDemand> {
         + " against π²·E·I/(k·L)² = "
         + amounts.force(resistance(demand, 1))
         + amounts.over(factor)
-        + " = "
-        + amounts.force(resistance(demand, factor))
+        + (factor == 1 ? "" : " = " + amounts.force(resistance(demand, factor)))
         + "; "
         + Slenderness.of(demand).words(demand, amounts);
   }

@@ -60,6 +60,11 @@ record FaceLaw(boolean top) implements Law<BarDemand> {
   }
 
   @Override
+  public boolean isProportional() {
+    return true;
+  }
+
+  @Override
   public Dimension dimension() {
     return Dimension.PRESSURE;
   }

@@ -126,6 +126,10 @@ public record FilletWeld(
     if (lines.isEmpty()) {
       throw new ModelException(name, "lines", "none", "at least one seam");
     }
+    if (plane == Plane.ACROSS && WeldGroup.of(lines).ix() == 0) {
+      throw new ModelException(
+          name, "lines", "all at one height", "seams at several heights, which can carry a moment");
+    }
     if (cut.isPresent() == body.isPresent()) {
       throw new ModelException(
           name, "carries", cut.isPresent() ? "both" : "neither", "a cut of a bar or a connection");

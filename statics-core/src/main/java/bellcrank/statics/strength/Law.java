@@ -37,6 +37,16 @@ public interface Law<D> {
   double resistance(D demand, double factor);
 
   /**
+   * Whether the demand grows in proportion when all forces do, and the resistance stays. Then the
+   * multiple at which it is reached needs no search.
+   *
+   * @return false unless a law says so
+   */
+  default boolean isProportional() {
+    return false;
+  }
+
+  /**
    * The kind of quantity that is compared.
    *
    * @return the dimension of demand and resistance

@@ -66,6 +66,11 @@ record PinBendingLaw(double share) implements Law<PinDemand> {
   }
 
   @Override
+  public boolean isProportional() {
+    return true;
+  }
+
+  @Override
   public Dimension dimension() {
     return Dimension.PRESSURE;
   }

@@ -36,6 +36,11 @@ record PinShearLaw(Strength strength, double share) implements Law<PinDemand> {
   }
 
   @Override
+  public boolean isProportional() {
+    return true;
+  }
+
+  @Override
   public Dimension dimension() {
     return Dimension.PRESSURE;
   }

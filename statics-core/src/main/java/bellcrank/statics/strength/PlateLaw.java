@@ -80,6 +80,11 @@ record PlateLaw(Place place, Strength strength, double share) implements Law<Pla
   }
 
   @Override
+  public boolean isProportional() {
+    return true;
+  }
+
+  @Override
   public Dimension dimension() {
     return Dimension.PRESSURE;
   }

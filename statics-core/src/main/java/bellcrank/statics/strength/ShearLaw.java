@@ -41,6 +41,11 @@ record ShearLaw(double shareOfYield) implements Law<BarDemand> {
   }
 
   @Override
+  public boolean isProportional() {
+    return true;
+  }
+
+  @Override
   public Dimension dimension() {
     return Dimension.PRESSURE;
   }

@@ -73,7 +73,13 @@ record WeldLaw(Metal metal) implements Law<WeldDemand> {
     if (metal == Metal.ELECTRODE || demand.size() == 0) {
       return strength;
     }
-    return strength * (1 + 0.5 * Math.pow(demand.across() / demand.size(), 1.5));
+    return strength
+        * WeldTable.directionalFactor(Math.asin(Math.min(1, demand.across() / demand.size())));
+  }
+
+  @Override
+  public boolean isProportional() {
+    return true;
   }
 
   @Override

@@ -23,6 +23,11 @@ record WorkingLoadLaw() implements Law<RatingDemand> {
   }
 
   @Override
+  public boolean isProportional() {
+    return true;
+  }
+
+  @Override
   public Dimension dimension() {
     return Dimension.FORCE;
   }

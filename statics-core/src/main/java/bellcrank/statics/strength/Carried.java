@@ -1,0 +1,234 @@
+package bellcrank.statics.strength;
+
+import bellcrank.statics.device.Ask;
+import bellcrank.statics.device.Connection;
+import bellcrank.statics.device.Measure;
+import bellcrank.statics.device.Reeving;
+import bellcrank.statics.device.Wrap;
+import bellcrank.statics.equilibrium.Answer;
+import bellcrank.statics.equilibrium.Balance;
+import bellcrank.statics.equilibrium.BarForces;
+import bellcrank.statics.equilibrium.InsideForce;
+import bellcrank.statics.equilibrium.Reaction;
+import bellcrank.statics.geometry.Frame;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * What the parts carry in one state, in the order of the {@link Needs}. States of one device in one
+ * pose can be mixed, since forces follow the loads linearly.
+ */
+final class Carried {
+
+  private final List<BarLine> bars = new ArrayList<>();
+  private final List<Optional<String>> barsOpen = new ArrayList<>();
+  private final List<Frame> frames = new ArrayList<>();
+  private final List<Optional<String>> forcesOpen = new ArrayList<>();
+  private final List<Optional<String>> tensionsOpen = new ArrayList<>();
+  private final double[] x;
+  private final double[] y;
+  private final double[] couples;
+  private final double[] tensions;
+  private final double[] endTensions;
+  private final double[] lengths;
+
+  private Carried(Needs needs) {
+    x = new double[needs.forces().size()];
+    y = new double[x.length];
+    couples = new double[x.length];
+    tensions = new double[needs.tensions().size()];
+    endTensions = new double[tensions.length];
+    lengths = new double[tensions.length];
+  }
+
+  static Carried of(Balance balance, Needs needs) {
+    Carried all = new Carried(needs);
+    Map<String, List<BarForces>> cut = new HashMap<>();
+    for (Needs.BarOf need : needs.bars()) {
+      List<BarForces> member =
+          cut.computeIfAbsent(need.member(), name -> balance.internalForces(name).bars());
+      all.add(
+          member.stream().filter(one -> one.bar().equals(need.bar())).findFirst().orElseThrow());
+    }
+    List<Reaction> reactions = balance.reactions();
+    for (int k = 0; k < all.x.length; k++) {
+      Needs.ForceOf need = needs.forces().get(k);
+      all.put(k, reaction(reactions, need), balance.pose().frame(need.body()));
+    }
+    for (int k = 0; k < all.tensions.length; k++) {
+      all.putTension(k, needs.tensions().get(k), balance);
+    }
+    return all;
+  }
+
+  private void add(BarForces forces) {
+    Optional<String> open = Optional.empty();
+    for (InsideForce force : InsideForce.values()) {
+      open = open.or(() -> forces.unresolved(force));
+    }
+    barsOpen.add(open);
+    bars.add(open.isPresent() ? BarLine.none() : BarLine.of(forces));
+  }
+
+  /** Between two bodies the ground has no line of its own: it takes the opposite. */
+  private static Reaction reaction(List<Reaction> reactions, Needs.ForceOf need) {
+    return reactions.stream()
+        .filter(one -> one.connection().equals(need.connection()))
+        .filter(one -> one.body().equals(need.body()))
+        .findFirst()
+        .or(
+            () ->
+                reactions.stream()
+                    .filter(one -> one.connection().equals(need.connection()))
+                    .findFirst())
+        .orElseThrow();
+  }
+
+  private void put(int k, Reaction reaction, Frame frame) {
+    frames.add(frame);
+    if (reaction.x() instanceof Answer.Value a
+        && reaction.y() instanceof Answer.Value b
+        && reaction.couple() instanceof Answer.Value c) {
+      x[k] = a.si() / reaction.count();
+      y[k] = b.si() / reaction.count();
+      couples[k] = c.si() / reaction.count();
+      forcesOpen.add(Optional.empty());
+    } else {
+      forcesOpen.add(Optional.of(why(reaction.size(), reaction.couple())));
+    }
+  }
+
+  private void putTension(int k, String part, Balance balance) {
+    Answer first = balance.answer(Ask.of(part, Measure.TENSION));
+    Connection connection = balance.device().connection(part).orElseThrow();
+    if (balance.answer(Ask.of(part, Measure.LENGTH)) instanceof Answer.Value length) {
+      lengths[k] = length.si();
+    }
+    Answer last =
+        connection instanceof Reeving || connection instanceof Wrap
+            ? balance.answer(Ask.of(part, Measure.END_TENSION))
+            : first;
+    if (first instanceof Answer.Value a && last instanceof Answer.Value b) {
+      int count = balance.device().sharing(connection, connection.bodies().get(0));
+      tensions[k] = a.si() / count;
+      endTensions[k] = b.si() / count;
+      tensionsOpen.add(Optional.empty());
+    } else {
+      tensionsOpen.add(Optional.of(why(first, last)));
+    }
+  }
+
+  private static String why(Answer... answers) {
+    for (Answer answer : answers) {
+      if (answer instanceof Answer.Unanswered none) {
+        return none.explanation();
+      }
+    }
+    return "it is not told";
+  }
+
+  /** A state to be filled by mixing this with another of the same needs. */
+  Carried empty(Needs needs) {
+    Carried room = new Carried(needs);
+    bars.forEach(bar -> room.bars.add(bar.empty()));
+    room.barsOpen.addAll(barsOpen);
+    room.frames.addAll(frames);
+    room.forcesOpen.addAll(forcesOpen);
+    room.tensionsOpen.addAll(tensionsOpen);
+    System.arraycopy(lengths, 0, room.lengths, 0, lengths.length);
+    return room;
+  }
+
+  /** Becomes {@code none + multiple · (one − none)}. */
+  void mix(Carried none, Carried one, double multiple) {
+    for (int k = 0; k < bars.size(); k++) {
+      bars.get(k).mix(none.bars.get(k), one.bars.get(k), multiple);
+    }
+    mix(x, none.x, one.x, multiple);
+    mix(y, none.y, one.y, multiple);
+    mix(couples, none.couples, one.couples, multiple);
+    mix(tensions, none.tensions, one.tensions, multiple);
+    mix(endTensions, none.endTensions, one.endTensions, multiple);
+  }
+
+  private static void mix(double[] to, double[] none, double[] one, double multiple) {
+    for (int k = 0; k < to.length; k++) {
+      to[k] = none[k] + multiple * (one[k] - none[k]);
+    }
+  }
+
+  /** Largest number that a state holds; 0 where nothing is carried. */
+  boolean isZero() {
+    return bars.stream().allMatch(BarLine::isZero)
+        && isZero(x)
+        && isZero(y)
+        && isZero(couples)
+        && isZero(tensions)
+        && isZero(endTensions);
+  }
+
+  private static boolean isZero(double[] numbers) {
+    for (double number : numbers) {
+      if (number != 0) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  Optional<String> barOpen(int k) {
+    return barsOpen.get(k);
+  }
+
+  Optional<String> forceOpen(int k) {
+    return forcesOpen.get(k);
+  }
+
+  Optional<String> tensionOpen(int k) {
+    return tensionsOpen.get(k);
+  }
+
+  /** Forces of all parallel parts of a bar together. */
+  BarLine bar(int k) {
+    return bars.get(k);
+  }
+
+  /** Force on one part of a body, to the right. */
+  double x(int k) {
+    return x[k];
+  }
+
+  /** Force on one part of a body, up. */
+  double y(int k) {
+    return y[k];
+  }
+
+  double couple(int k) {
+    return couples[k];
+  }
+
+  double size(int k) {
+    return Math.hypot(x[k], y[k]);
+  }
+
+  /** Where the body of a force is. */
+  Frame frame(int k) {
+    return frames.get(k);
+  }
+
+  double tension(int k) {
+    return tensions[k];
+  }
+
+  /** Length of the part with a tension, in the pose of the state. */
+  double length(int k) {
+    return lengths[k];
+  }
+
+  double endTension(int k) {
+    return endTensions[k];
+  }
+}

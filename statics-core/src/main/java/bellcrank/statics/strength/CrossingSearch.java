@@ -1,0 +1,74 @@
+package bellcrank.statics.strength;
+
+import bellcrank.statics.strength.CheckResult.Checked;
+import bellcrank.statics.strength.internal.FirstCrossing;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Finds the multiple at which one check reaches its limit in one pose. */
+final class CrossingSearch {
+
+  private final Checking<?> checking;
+  private final PoseForces forces;
+  private final Carried mixed;
+
+  /**
+   * A search.
+   *
+   * @param mixed room for a state of the same needs
+   */
+  CrossingSearch(Checking<?> checking, PoseForces forces, Carried mixed) {
+    this.checking = checking;
+    this.forces = forces;
+    this.mixed = mixed;
+  }
+
+  /** Why the check cannot be made here. */
+  Optional<String> whyNot() {
+    return checking.whyNot(forces.one()).or(() -> checking.whyNot(forces.none()));
+  }
+
+  private double used(double multiple) {
+    mixed.mix(forces.none(), forces.one(), multiple);
+    return checking.utilisation(mixed);
+  }
+
+  /** Whether the limit is reached at a multiple, or before the device gives way there. */
+  boolean isUsedUpAt(double multiple) {
+    return used(multiple) >= 1;
+  }
+
+  private boolean isProportional() {
+    return checking.rule().law().isProportional() && forces.none().isZero();
+  }
+
+  /** The multiple; empty where it is not reached before the device gives way. */
+  OptionalDouble multiple() {
+    if (checking.utilisation(forces.none()) >= 1) {
+      return OptionalDouble.of(0);
+    }
+    if (isProportional()) {
+      double multiple = 1 / checking.utilisation(forces.one());
+      return multiple <= forces.farthest() && multiple < Double.POSITIVE_INFINITY
+          ? OptionalDouble.of(multiple)
+          : OptionalDouble.empty();
+    }
+    return FirstCrossing.of(this::used, forces.farthest());
+  }
+
+  private Crossing.Certainty certainty(double multiple) {
+    if (multiple == 0) {
+      return Crossing.Certainty.ALREADY;
+    }
+    return isProportional() ? Crossing.Certainty.PROPORTIONAL : Crossing.Certainty.BRACKETED;
+  }
+
+  /** What is to be told of it. */
+  Optional<Crossing> crossing(double multiple) {
+    mixed.mix(forces.none(), forces.one(), multiple);
+    return checking.result(forces.one()) instanceof Checked stated
+            && checking.result(mixed) instanceof Checked reached
+        ? Optional.of(new Crossing.Used(multiple, certainty(multiple), stated, reached))
+        : Optional.empty();
+  }
+}

@@ -1,0 +1,50 @@
+package bellcrank.statics.strength;
+
+import bellcrank.statics.device.Device;
+import bellcrank.statics.device.LoadCase;
+import bellcrank.statics.device.ModelException;
+import bellcrank.statics.device.Pose;
+import bellcrank.statics.device.Sought;
+import bellcrank.statics.equilibrium.Balance;
+import bellcrank.statics.ground.Foundation;
+import bellcrank.statics.limits.Limits;
+import bellcrank.statics.limits.Variation;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A device whose driving loads grow.
+ *
+ * @param device the device
+ * @param loadCase factors on the loads as they are stated
+ * @param driving the loads that grow
+ * @param foundations the ground under contact bases
+ */
+record Driven(
+    Device device, LoadCase loadCase, Variation.Multiple driving, List<Foundation> foundations) {
+
+  Driven {
+    foundations = List.copyOf(foundations);
+    for (String load : driving.varied(device)) {
+      if (device.load(load).isEmpty() || device.load(load).get() instanceof Sought) {
+        throw new ModelException(
+            device.name(), "driving load", load, "the name of a given load of the device");
+      }
+    }
+  }
+
+  Balance balance(Pose pose, double multiple) {
+    Set<String> varied = driving.varied(device);
+    return Balance.of(device, Grown.by(loadCase, varied, multiple), pose);
+  }
+
+  PoseForces forces(Pose pose, Needs needs) {
+    return new PoseForces(
+        Carried.of(balance(pose, 0), needs),
+        Carried.of(balance(pose, 1), needs),
+        Limits.concern(device)
+            ? Optional.of(Limits.of(device, loadCase, pose, foundations).limit(driving))
+            : Optional.empty());
+  }
+}

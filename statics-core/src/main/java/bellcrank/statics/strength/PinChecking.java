@@ -1,0 +1,31 @@
+package bellcrank.statics.strength;
+
+import java.util.List;
+import java.util.Optional;
+
+/** A check of the pin itself: the body that pulls most counts. */
+final class PinChecking extends Checking<PinDemand> {
+
+  private final PinJoint joint;
+  private final List<Integer> forces;
+
+  PinChecking(PinJoint joint, List<Integer> forces, Rule<PinDemand> rule) {
+    super(joint.part(), rule.check().name(), rule);
+    this.joint = joint;
+    this.forces = List.copyOf(forces);
+  }
+
+  @Override
+  Optional<String> open(Carried state) {
+    return forces.stream().flatMap(force -> state.forceOpen(force).stream()).findFirst();
+  }
+
+  @Override
+  PinDemand worst(Carried state) {
+    double greatest = 0;
+    for (int force : forces) {
+      greatest = Math.max(greatest, state.size(force));
+    }
+    return new PinDemand(greatest, joint);
+  }
+}

@@ -1,0 +1,28 @@
+package bellcrank.statics.strength;
+
+import java.util.Optional;
+
+/** A check of the plates by which a body sits on a pin. */
+final class PlateChecking extends Checking<PlateDemand> {
+
+  private final PinJoint joint;
+  private final PinJoint.Plate plate;
+  private final int force;
+
+  PlateChecking(PinJoint joint, PinJoint.Plate plate, int force, Rule<PlateDemand> rule) {
+    super(joint.part(), rule.check().name() + " of " + plate.body(), rule);
+    this.joint = joint;
+    this.plate = plate;
+    this.force = force;
+  }
+
+  @Override
+  Optional<String> open(Carried state) {
+    return state.forceOpen(force);
+  }
+
+  @Override
+  PlateDemand worst(Carried state) {
+    return new PlateDemand(state.size(force), joint, plate);
+  }
+}

@@ -1,0 +1,54 @@
+package bellcrank.statics.strength;
+
+import java.util.List;
+import java.util.Optional;
+
+/** A check of a rated line or fitting. */
+final class RatingChecking extends Checking<RatingDemand> {
+
+  private final Rating rating;
+  private final int tension;
+  private final List<Integer> forces;
+
+  private RatingChecking(
+      Rating rating, int tension, List<Integer> forces, Rule<RatingDemand> rule) {
+    super(rating.part(), what(rating, rule), rule);
+    this.rating = rating;
+    this.tension = tension;
+    this.forces = List.copyOf(forces);
+  }
+
+  private static String what(Rating rating, Rule<?> rule) {
+    String check = rule.check().name();
+    return rating.name().equals(rating.part()) ? check : rating.name() + ": " + check;
+  }
+
+  /** What carries a tension. */
+  static RatingChecking ofTension(Rating rating, int tension, Rule<RatingDemand> rule) {
+    return new RatingChecking(rating, tension, List.of(), rule);
+  }
+
+  /** What carries the force of a connection; of several bodies the one that pulls most counts. */
+  static RatingChecking ofForces(Rating rating, List<Integer> forces, Rule<RatingDemand> rule) {
+    return new RatingChecking(rating, -1, forces, rule);
+  }
+
+  @Override
+  Optional<String> open(Carried state) {
+    return tension >= 0
+        ? state.tensionOpen(tension)
+        : forces.stream().flatMap(force -> state.forceOpen(force).stream()).findFirst();
+  }
+
+  @Override
+  RatingDemand worst(Carried state) {
+    double greatest = 0;
+    if (tension >= 0) {
+      greatest = Math.max(Math.abs(state.tension(tension)), Math.abs(state.endTension(tension)));
+    }
+    for (int force : forces) {
+      greatest = Math.max(greatest, state.size(force));
+    }
+    return new RatingDemand(greatest, rating);
+  }
+}

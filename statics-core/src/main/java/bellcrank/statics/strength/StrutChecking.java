@@ -1,0 +1,29 @@
+package bellcrank.statics.strength;
+
+import java.util.Optional;
+
+/** Buckling of a strut; its length is that of the pose. */
+final class StrutChecking extends Checking<ColumnDemand> {
+
+  private final ColumnEnds ends;
+  private final int tension;
+  private final Sized sized;
+
+  StrutChecking(ColumnEnds ends, int tension, Sized sized, Rule<ColumnDemand> rule) {
+    super(ends.part(), rule.check().name(), rule);
+    this.ends = ends;
+    this.tension = tension;
+    this.sized = sized;
+  }
+
+  @Override
+  Optional<String> open(Carried state) {
+    return state.tensionOpen(tension);
+  }
+
+  @Override
+  ColumnDemand worst(Carried state) {
+    return new ColumnDemand(
+        Math.max(0, -state.tension(tension)), 0, state.length(tension), ends, sized);
+  }
+}

@@ -1,0 +1,65 @@
+package bellcrank.statics.strength.internal;
+
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
+
+/** Finds the least number above zero at which a function reaches one. */
+public final class FirstCrossing {
+
+  /** Steps in which a range is looked at. */
+  public static final int STEPS = 32;
+
+  /** Relative accuracy of the number. */
+  public static final double ACCURACY = 1e-13;
+
+  /** Beyond this number nothing is looked for. */
+  public static final double FARTHEST = 1e9;
+
+  private static final int ORDER = 5;
+  private static final int MOST = 200;
+
+  private FirstCrossing() {}
+
+  /**
+   * Searches upwards from zero, first in steps up to one, then in steps that grow.
+   *
+   * @param function below one at zero
+   * @param end no number beyond it is looked at
+   * @return the number; empty if the function stays below one
+   */
+  public static OptionalDouble of(DoubleUnaryOperator function, double end) {
+    double from = 0;
+    double reach = Math.min(1, end);
+    while (from < end && from < FARTHEST) {
+      double to = reach;
+      for (int k = 1; k <= STEPS; k++) {
+        double next = k == STEPS ? to : from + (to - from) * k / STEPS;
+        double before = from + (to - from) * (k - 1) / STEPS;
+        if (function.applyAsDouble(next) >= 1) {
+          return OptionalDouble.of(root(function, before, next));
+        }
+      }
+      from = to;
+      reach = Math.min(2 * to, end);
+    }
+    return OptionalDouble.empty();
+  }
+
+  /**
+   * A crossing between two numbers.
+   *
+   * @param function below one at the first, one or more at the second
+   * @param below the lower number
+   * @param above the higher number
+   * @return where it is one
+   */
+  public static double root(DoubleUnaryOperator function, double below, double above) {
+    if (function.applyAsDouble(above) == 1) {
+      return above;
+    }
+    BracketingNthOrderBrentSolver solver =
+        new BracketingNthOrderBrentSolver(ACCURACY, ACCURACY * Math.max(1, above), 0, ORDER);
+    return solver.solve(MOST, at -> function.applyAsDouble(at) - 1, below, above);
+  }
+}
