@@ -9,9 +9,19 @@ final class AllowableRules {
   private static final Factor BUCKLING = new Factor(1.67, "safety factor Ω on buckling");
   private static final Factor EULER = new Factor(23.0 / 12, "safety factor on Euler's load");
   private static final Factor RUPTURE = new Factor(2.00, "safety factor Ω on rupture");
+
+  /**
+   * Strengths of timber are characteristic ones: what the codes divide them by, and a load factor.
+   */
+  private static final Factor TIMBER =
+      new Factor(
+          3,
+          "safety factor on characteristic strengths of timber: 1.3/0.6 as in EN 1995-1-1 for"
+              + " lasting loads, times a load factor of 1.4; common practice, no source");
+
   private static final Factor RATED =
-      new Factor(1, "none: the working load limit has its design factor in it");
-  private static final Factor GEOMETRY = new Factor(1, "none: a limit of geometry");
+      new Factor(1, "not needed, the working load limit has its design factor in it");
+  private static final Factor GEOMETRY = new Factor(1, "not needed for a limit of geometry");
 
   private AllowableRules() {}
 
@@ -20,46 +30,51 @@ final class AllowableRules {
     return new Rule<>(check, Method.ALLOWABLE, formula, factor, source, law);
   }
 
+  private static <D> Rule<D> timber(
+      Check<D> check, String formula, Factor factor, String source, Law<D> law) {
+    return rule(check, formula, factor, source, law).withTimber(TIMBER);
+  }
+
   static Rules make() {
     ColumnLaw column = new ColumnLaw(new ColumnCurve.American());
     return Rules.none(Method.ALLOWABLE)
         .with(
-            rule(
+            timber(
                 Check.TOP_FACE,
                 "|N/A − M·c_top/I| ≤ f_y/Ω",
                 YIELDING,
                 "linear interaction of elastic stresses; Ω: AISC 360-16, D2 and F1",
                 new FaceLaw(true)))
         .with(
-            rule(
+            timber(
                 Check.BOTTOM_FACE,
                 "|N/A + M·c_bottom/I| ≤ f_y/Ω",
                 YIELDING,
                 "linear interaction of elastic stresses; Ω: AISC 360-16, D2 and F1",
                 new FaceLaw(false)))
         .with(
-            rule(
+            timber(
                 Check.SHEAR,
                 "V·Q/(I·t) ≤ 0.6·f_y/Ω",
                 YIELDING,
                 "AISC 360-16, G1 and G2.1 for the strength, from memory",
                 new ShearLaw(0.6)))
         .with(
-            rule(
+            timber(
                 Check.COLUMN,
                 "N ≤ F_cr·A/Ω",
                 BUCKLING,
                 "AISC 360-16, E3 for steel; timber: EN 1995-1-1, 6.3.2, from memory",
                 column))
         .with(
-            rule(
+            timber(
                 Check.EULER,
                 "N ≤ π²·E·I/(k·L)²/n",
                 EULER,
                 "Euler; the factor 23/12: AISC allowable stress design of 1989, E2, from memory",
                 new EulerLaw()))
         .with(
-            rule(
+            timber(
                 Check.COLUMN_AND_BENDING,
                 "N/N_b + k·M/M_el ≤ 1/Ω, k = 1/(1 − N/N_cr)",
                 BUCKLING,

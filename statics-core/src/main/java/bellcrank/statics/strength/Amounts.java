@@ -1,16 +1,40 @@
 package bellcrank.statics.strength;
 
 import bellcrank.statics.units.Dimension;
+import bellcrank.statics.units.Unit;
 import bellcrank.statics.units.UnitSystem;
+import java.util.List;
 import java.util.Locale;
 
-/** Writes numbers into the workings of rules. */
+/**
+ * Writes numbers into the workings of rules. Where the units are metre and pascal, stresses are
+ * told in MPa, forces per length of weld in N/mm, sizes and areas of cross-sections in mm and mm²:
+ * they would have many noughts otherwise.
+ */
 record Amounts(UnitSystem units) {
 
   private static final int DIGITS = 4;
+  private static final List<Unit> SMALL =
+      List.of(Unit.parse("MPa"), Unit.parse("mm"), Unit.parse("mm²"), Unit.parse("N/mm"));
+
+  private String small(double value, Dimension dimension) {
+    UnitSystem chosen = units;
+    for (Unit unit : SMALL) {
+      if (unit.dimension() == dimension && units.unit(dimension).factor() == 1) {
+        chosen = chosen.with(unit);
+      }
+    }
+    // the sign of the formulas around it
+    return chosen.format(value, dimension, DIGITS).replace('-', '−');
+  }
 
   String stress(double value) {
-    return units.format(value, Dimension.PRESSURE, DIGITS);
+    return small(value, Dimension.PRESSURE);
+  }
+
+  /** A size of a cross-section or weld. */
+  String size(double value) {
+    return small(value, Dimension.LENGTH);
   }
 
   String force(double value) {
@@ -26,7 +50,7 @@ record Amounts(UnitSystem units) {
   }
 
   String area(double value) {
-    return units.format(value, Dimension.AREA, DIGITS);
+    return small(value, Dimension.AREA);
   }
 
   String angle(double value) {
@@ -34,7 +58,7 @@ record Amounts(UnitSystem units) {
   }
 
   String perLength(double value) {
-    return units.format(value, Dimension.FORCE_PER_LENGTH, DIGITS);
+    return small(value, Dimension.FORCE_PER_LENGTH);
   }
 
   String number(double value) {
@@ -51,7 +75,7 @@ record Amounts(UnitSystem units) {
     return factor == 1 ? "" : " = " + stress(stress);
   }
 
-  private static String plain(double factor) {
+  static String plain(double factor) {
     String text = String.format(Locale.ROOT, "%.3f", factor);
     return text.replaceAll("0+$", "").replaceAll("\\.$", "");
   }

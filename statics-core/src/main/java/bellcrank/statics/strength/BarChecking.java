@@ -3,13 +3,15 @@ package bellcrank.statics.strength;
 import bellcrank.statics.device.Bar;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * A check at every cut of a bar; the cut that is used most counts.
+ * A check at every cut of a bar; the cut that is used most counts, and one that cannot be checked
+ * before all others.
  *
- * <p>Candidates are the ends of the pieces, where the stress of either face has no slope, and where
- * the shear force has none. For the stresses of the rules that come with the library nothing worse
- * lies between them.
+ * <p>Candidates are the ends of the pieces, where the stress of either face has no slope, where the
+ * shear force has none and where the normal force changes its sign. For the stresses of the rules
+ * that come with the library nothing worse lies between them.
  */
 final class BarChecking extends Checking<BarDemand> {
 
@@ -17,23 +19,39 @@ final class BarChecking extends Checking<BarDemand> {
   private final int index;
   private final Sized sized;
   private final int count;
-  private final double topWeight;
-  private final double bottomWeight;
+
+  /** How much the normal force weighs against the moment in the stress of a face. */
+  private final double[] weights;
 
   BarChecking(String member, Bar bar, int index, Sized sized, int count, Rule<BarDemand> rule) {
-    super(member, rule.check().name() + " of " + bar.start() + "–" + bar.end(), rule);
+    super(member, what(rule.check(), bar), rule);
     this.bar = bar;
     this.index = index;
     this.sized = sized;
     this.count = count;
     Section section = sized.section();
-    topWeight = -section.inertia() / (section.area() * section.top());
-    bottomWeight = section.inertia() / (section.area() * section.bottom());
+    double top = -section.inertia() / (section.area() * section.top());
+    double bottom = section.inertia() / (section.area() * section.bottom());
+    weights =
+        FaceLaw.axialWeights(sized.material()).stream()
+            .flatMap(weight -> Stream.of(top * weight, bottom * weight))
+            .mapToDouble(Double::doubleValue)
+            .toArray();
   }
 
   @Override
   Optional<String> open(Carried state) {
     return state.barOpen(index);
+  }
+
+  /** The check with the bar that it is made for. */
+  static String what(Check<BarDemand> check, Bar bar) {
+    return check.name() + " of " + bar.start() + "–" + bar.end();
+  }
+
+  @Override
+  Factor factor(BarDemand demand) {
+    return rule().factor(sized.material());
   }
 
   private BarDemand at(BarLine line, int piece, double at) {
@@ -53,8 +71,10 @@ final class BarChecking extends Checking<BarDemand> {
       worst = worse(worst, line, piece, line.end(piece));
       worst = worse(worst, line, piece, line.stillShear(piece));
       for (int which = 0; which < 2; which++) {
-        worst = worse(worst, line, piece, line.still(piece, topWeight, which));
-        worst = worse(worst, line, piece, line.still(piece, bottomWeight, which));
+        worst = worse(worst, line, piece, line.noNormal(piece, which));
+        for (double weight : weights) {
+          worst = worse(worst, line, piece, line.still(piece, weight, which));
+        }
       }
     }
     return worst;
@@ -62,7 +82,7 @@ final class BarChecking extends Checking<BarDemand> {
 
   private Spot worse(Spot best, BarLine line, int piece, double at) {
     BarDemand demand = at(line, piece, at);
-    double share = rule().law().lacks(demand).isPresent() ? 0 : used(demand);
+    double share = used(demand);
     return share > best.share() ? new Spot(at, demand, share) : best;
   }
 

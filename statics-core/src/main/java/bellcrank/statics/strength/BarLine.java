@@ -18,6 +18,9 @@ final class BarLine {
   private static final int MOMENT = 6;
   private static final int ALL = 10;
 
+  /** Part of the bar's length within which two places are one. */
+  private static final double SAME_PLACE = 1e-9;
+
   private final double[] starts;
   private final double[] ends;
   private final double[] numbers;
@@ -112,6 +115,11 @@ final class BarLine {
     double c = slope(piece, weight, 0);
     double b = slope(piece, weight, 1);
     double a = slope(piece, weight, 2);
+    return root(piece, a, b, c, which);
+  }
+
+  /** A root of a·s² + b·s + c within a piece, or the piece's start. */
+  private double root(int piece, double a, double b, double c, int which) {
     double root = b * b - 4 * a * c;
     double q = root < 0 ? 0 : -(b + Math.copySign(Math.sqrt(root), b)) / 2;
     double s = which == 0 ? c / q : q / a;
@@ -119,17 +127,32 @@ final class BarLine {
     return s > 0 && s < ends[piece] - starts[piece] ? starts[piece] + s : starts[piece];
   }
 
+  /** Where N is zero within a piece; the piece's start where it is nowhere. */
+  double noNormal(int piece, int which) {
+    int k = ALL * piece + NORMAL;
+    return root(piece, numbers[k + 2], numbers[k + 1], numbers[k], which);
+  }
+
+  /** Where N has no slope within a piece; the piece's start where there is no such place. */
+  double stillNormal(int piece) {
+    return still(piece, ALL * piece + NORMAL);
+  }
+
   /** Where V has no slope within a piece; the piece's start where there is no such place. */
   double stillShear(int piece) {
-    int k = ALL * piece + SHEAR;
-    double s = -numbers[k + 1] / (2 * numbers[k + 2]);
+    return still(piece, ALL * piece + SHEAR);
+  }
+
+  private double still(int piece, int first) {
+    double s = -numbers[first + 1] / (2 * numbers[first + 2]);
     return s > 0 && s < ends[piece] - starts[piece] ? starts[piece] + s : starts[piece];
   }
 
-  /** The piece on the near or far side of a place. */
+  /** The piece on the near or far side of a place; a place within rounding of a jump is on it. */
   int piece(double at, boolean after) {
+    double near = SAME_PLACE * ends[ends.length - 1];
     for (int k = 0; k < starts.length - 1; k++) {
-      if (after ? at < ends[k] : at <= ends[k]) {
+      if (after ? at < ends[k] - near : at <= ends[k] + near) {
         return k;
       }
     }

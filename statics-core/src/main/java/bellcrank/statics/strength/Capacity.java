@@ -29,8 +29,9 @@ public final class Capacity {
   private final List<Checked> never;
   private final List<NotChecked> notChecked;
   private final List<String> remarks;
+  private final List<String> loads;
 
-  private Capacity(Driven driven, Pose pose, CapacitySearch search) {
+  private Capacity(Driven driven, Pose pose, Method method, CapacitySearch search) {
     this.driven = driven;
     this.pose = pose;
     List<Crossing> sorted = new ArrayList<>(search.crossings());
@@ -39,6 +40,7 @@ public final class Capacity {
     never = List.copyOf(search.never());
     notChecked = List.copyOf(search.notChecked());
     remarks = List.copyOf(search.remarks());
+    loads = LoadWords.of(driven.loadCase(), method);
   }
 
   /**
@@ -86,7 +88,8 @@ public final class Capacity {
       List<Foundation> foundations) {
     Driven driven = new Driven(device, loadCase, driving, foundations);
     Plan plan = new Plan(device, sizing, rules);
-    return new Capacity(driven, pose, new CapacitySearch(plan, driven.forces(pose, plan.needs())));
+    return new Capacity(
+        driven, pose, sizing.method(), new CapacitySearch(plan, driven.forces(pose, plan.needs())));
   }
 
   /**
@@ -128,10 +131,20 @@ public final class Capacity {
   /**
    * What else is to be known, such as a device that does not hold at all.
    *
-   * @return sentences; may be empty
+   * @return clauses; may be empty
    */
   public List<String> remarks() {
     return remarks;
+  }
+
+  /**
+   * What is in the loads as they are stated, at a multiple of one: factors of the case, its dynamic
+   * factor, and whether the method wants them.
+   *
+   * @return clauses, at least one
+   */
+  public List<String> loads() {
+    return loads;
   }
 
   /**

@@ -1,6 +1,5 @@
 package bellcrank.statics.strength;
 
-import bellcrank.statics.limits.Limit;
 import bellcrank.statics.strength.CheckResult.Checked;
 import bellcrank.statics.strength.CheckResult.NotChecked;
 import java.util.ArrayList;
@@ -18,7 +17,7 @@ final class CapacitySearch {
 
   CapacitySearch(Plan plan, PoseForces forces) {
     notChecked.addAll(plan.missing());
-    forces.limit().ifPresent(this::holding);
+    Holding.remark(forces).ifPresent(remarks::add);
     forces.end().ifPresent(at -> crossings.add(new Crossing.GivesWay(at)));
     Carried mixed = forces.none().empty(plan.needs());
     for (Checking<?> checking : plan.checkings()) {
@@ -42,14 +41,6 @@ final class CapacitySearch {
     return remarks;
   }
 
-  private void holding(Limit limit) {
-    if (limit instanceof Limit.Never) {
-      remarks.add("the device does not hold at any multiple; the checks are of its balance alone");
-    } else if (limit instanceof Limit.NotDecided open) {
-      remarks.add("how far the device holds is not decided: " + open.why());
-    }
-  }
-
   private void cross(Checking<?> checking, CrossingSearch search, PoseForces forces) {
     Optional<String> whyNot = search.whyNot();
     if (whyNot.isPresent()) {
@@ -61,6 +52,12 @@ final class CapacitySearch {
         multiple.isPresent() ? search.crossing(multiple.getAsDouble()) : Optional.empty();
     if (found.isPresent()) {
       crossings.add(found.get());
+    } else if (multiple.isPresent()) {
+      notChecked.add(
+          new NotChecked(
+              checking.part(),
+              checking.what(),
+              search.whyNotAt(multiple.getAsDouble()).orElse("it is not told there")));
     } else if (checking.result(forces.one()) instanceof Checked stated) {
       never.add(stated);
     }

@@ -56,7 +56,13 @@ final class Carried {
     List<Reaction> reactions = balance.reactions();
     for (int k = 0; k < all.x.length; k++) {
       Needs.ForceOf need = needs.forces().get(k);
-      all.put(k, reaction(reactions, need), balance.pose().frame(need.body()));
+      Connection connection = balance.device().connection(need.connection()).orElseThrow();
+      all.put(
+          k,
+          need.body(),
+          reaction(reactions, need),
+          balance.device().sharing(connection, need.body()),
+          balance.pose().frame(need.body()));
     }
     for (int k = 0; k < all.tensions.length; k++) {
       all.putTension(k, needs.tensions().get(k), balance);
@@ -87,14 +93,15 @@ final class Carried {
         .orElseThrow();
   }
 
-  private void put(int k, Reaction reaction, Frame frame) {
+  private void put(int k, String body, Reaction reaction, int sharing, Frame frame) {
     frames.add(frame);
+    double share = (reaction.body().equals(body) ? 1.0 : -1.0) / sharing;
     if (reaction.x() instanceof Answer.Value a
         && reaction.y() instanceof Answer.Value b
         && reaction.couple() instanceof Answer.Value c) {
-      x[k] = a.si() / reaction.count();
-      y[k] = b.si() / reaction.count();
-      couples[k] = c.si() / reaction.count();
+      x[k] = a.si() * share;
+      y[k] = b.si() * share;
+      couples[k] = c.si() * share;
       forcesOpen.add(Optional.empty());
     } else {
       forcesOpen.add(Optional.of(why(reaction.size(), reaction.couple())));

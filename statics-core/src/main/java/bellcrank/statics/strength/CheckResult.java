@@ -31,6 +31,7 @@ public sealed interface CheckResult {
    * @param resistance what the part can give, in SI units, above 0
    * @param dimension kind of quantity of both
    * @param rule the rule that it was checked by
+   * @param factor what the strength was divided by, for the material of the part
    * @param working writes the formula with its numbers, in given units
    */
   record Checked(
@@ -41,6 +42,7 @@ public sealed interface CheckResult {
       double resistance,
       Dimension dimension,
       Rule<?> rule,
+      Factor factor,
       Function<UnitSystem, String> working)
       implements CheckResult {
 
@@ -51,6 +53,15 @@ public sealed interface CheckResult {
      */
     public double utilisation() {
       return demand / resistance;
+    }
+
+    /**
+     * What margin is in the resistance.
+     *
+     * @return a clause such as {@code strength divided by 1.67: safety factor Ω on yielding}
+     */
+    public String margin() {
+      return "strength divided by " + Amounts.plain(factor.value()) + ": " + factor.meaning();
     }
 
     /**

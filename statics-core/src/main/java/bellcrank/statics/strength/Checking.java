@@ -44,9 +44,17 @@ abstract class Checking<D> {
     return what;
   }
 
-  /** Share of the resistance that a demand uses. */
+  /** What strengths are divided by; it may depend on the material. */
+  Factor factor(D demand) {
+    return rule.factor();
+  }
+
+  /** Share of the resistance that a demand uses; without bound where that cannot be told. */
   final double used(D demand) {
-    return rule.law().demanded(demand) / rule.law().resistance(demand, rule.factor().value());
+    Law<D> law = rule.law();
+    return law.lacks(demand).isPresent()
+        ? Double.POSITIVE_INFINITY
+        : law.demanded(demand) / law.resistance(demand, factor(demand).value());
   }
 
   /** Share of the resistance that is used; its forces are known. */
@@ -66,15 +74,16 @@ abstract class Checking<D> {
     }
     D demand = worst(state);
     Law<D> law = rule.law();
-    double factor = rule.factor().value();
+    Factor factor = factor(demand);
     return new Checked(
         part,
         what,
         place(state),
         law.demanded(demand),
-        law.resistance(demand, factor),
+        law.resistance(demand, factor.value()),
         law.dimension(),
         rule,
-        units -> law.working(demand, factor, units));
+        factor,
+        units -> law.working(demand, factor.value(), units));
   }
 }

@@ -12,18 +12,22 @@ import java.util.List;
  *
  * @param checked the checks that were made, the part that is used most first
  * @param notChecked those that could not be made, and why
+ * @param loads what is in the loads: factors of the case, its dynamic factor, and whether the
+ *     method wants them; clauses, at least one
  */
-public record Checks(List<Checked> checked, List<NotChecked> notChecked) {
+public record Checks(List<Checked> checked, List<NotChecked> notChecked, List<String> loads) {
 
   /**
    * Copies the lists.
    *
    * @param checked the checks that were made
    * @param notChecked those that could not be made
+   * @param loads what is in the loads
    */
   public Checks {
     checked = List.copyOf(checked);
     notChecked = List.copyOf(notChecked);
+    loads = List.copyOf(loads);
   }
 
   /**
@@ -64,6 +68,6 @@ public record Checks(List<Checked> checked, List<NotChecked> notChecked) {
     }
     open.addAll(plan.missing());
     checked.sort(Comparator.comparingDouble(Checked::utilisation).reversed());
-    return new Checks(checked, open);
+    return new Checks(checked, open, LoadWords.of(balance.loadCase(), sizing.method()));
   }
 }

@@ -3,28 +3,41 @@ package bellcrank.statics.strength;
 import java.util.List;
 import java.util.Optional;
 
-/** Buckling of a stretch of a member, from the greatest compression and moment along it. */
+/**
+ * Buckling of a stretch of a member, from the greatest compression and moment along it. Where its
+ * bars differ, the weakest of them is taken for the whole way.
+ */
 final class ColumnChecking extends Checking<ColumnDemand> {
 
   private final ColumnEnds ends;
   private final List<Integer> bars;
   private final double length;
-  private final Sized sized;
+  private final List<Sized> sized;
   private final int count;
 
   ColumnChecking(
       ColumnEnds ends,
       List<Integer> bars,
       double length,
-      Sized sized,
+      List<Sized> sized,
       int count,
       Rule<ColumnDemand> rule) {
-    super(ends.part(), rule.check().name(), rule);
+    super(ends.part(), what(ends, rule.check()), rule);
     this.ends = ends;
     this.bars = List.copyOf(bars);
     this.length = length;
-    this.sized = sized;
+    this.sized = List.copyOf(sized);
     this.count = count;
+  }
+
+  /** The check with the stretch that it is made for. */
+  static String what(ColumnEnds ends, Check<?> check) {
+    return check.name() + " from " + ends.from().orElseThrow() + " to " + ends.to().orElseThrow();
+  }
+
+  @Override
+  Factor factor(ColumnDemand demand) {
+    return rule().factor(demand.sized().material());
   }
 
   @Override
@@ -39,18 +52,28 @@ final class ColumnChecking extends Checking<ColumnDemand> {
     for (int bar : bars) {
       BarLine line = state.bar(bar);
       for (int piece = 0; piece < line.pieces(); piece++) {
-        for (int which = 0; which < 4; which++) {
+        for (int which = 0; which < 5; which++) {
           double at =
               switch (which) {
                 case 0 -> line.start(piece);
                 case 1 -> line.end(piece);
-                default -> line.still(piece, 0, which - 2);
+                case 2 -> line.stillNormal(piece);
+                default -> line.still(piece, 0, which - 3);
               };
           compression = Math.max(compression, -line.normal(piece, at));
           moment = Math.max(moment, Math.abs(line.moment(piece, at)));
         }
       }
     }
-    return new ColumnDemand(compression / count, moment / count, length, ends, sized);
+    ColumnDemand worst = demand(compression, moment, sized.get(0));
+    for (Sized one : sized.subList(1, sized.size())) {
+      ColumnDemand other = demand(compression, moment, one);
+      worst = used(other) > used(worst) ? other : worst;
+    }
+    return worst;
+  }
+
+  private ColumnDemand demand(double compression, double moment, Sized one) {
+    return new ColumnDemand(compression / count, moment / count, length, ends, one);
   }
 }

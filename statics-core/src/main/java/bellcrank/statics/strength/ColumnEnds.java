@@ -34,9 +34,9 @@ public record ColumnEnds(
     A0(0.13),
     /** Curve a: hot-finished hollow sections. */
     A(0.21),
-    /** Curve b. */
+    /** Curve b: angles. */
     B(0.34),
-    /** Curve c: cold-formed hollow sections, solid sections, angles bend about curve b. */
+    /** Curve c: cold-formed hollow sections, solid sections, channels and tees. */
     C(0.49),
     /** Curve d. */
     D(0.76);

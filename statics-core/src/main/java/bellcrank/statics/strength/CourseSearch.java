@@ -1,10 +1,9 @@
 package bellcrank.statics.strength;
 
-import bellcrank.statics.limits.Limit;
 import bellcrank.statics.motion.Course;
+import bellcrank.statics.motion.internal.Peak;
 import bellcrank.statics.strength.CheckResult.NotChecked;
 import bellcrank.statics.strength.TravelCapacity.Worst;
-import bellcrank.statics.strength.internal.Lowest;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -31,6 +30,7 @@ final class CourseSearch {
 
   private final List<Worst> worst = new ArrayList<>();
   private final Set<NotChecked> notChecked = new LinkedHashSet<>();
+  private final Set<String> remarks = new LinkedHashSet<>();
 
   CourseSearch(Course course, Driven driven, Plan plan, int steps) {
     this.course = course;
@@ -44,6 +44,11 @@ final class CourseSearch {
 
   List<Worst> worst() {
     return worst;
+  }
+
+  /** What is to be said of poses in which the device does not hold, each told once. */
+  List<String> remarks() {
+    return List.copyOf(remarks);
   }
 
   List<NotChecked> notChecked() {
@@ -69,6 +74,7 @@ final class CourseSearch {
     java.util.Arrays.fill(least, Double.POSITIVE_INFINITY);
     for (int step = 0; step <= steps; step++) {
       PoseForces forces = forces(drive(step));
+      Holding.remarkOfSome(forces).ifPresent(remarks::add);
       for (int k = 0; k <= all; k++) {
         double here = multiple(k, forces, least[k]);
         if (here < least[k]) {
@@ -91,7 +97,7 @@ final class CourseSearch {
    */
   private double multiple(int k, PoseForces forces, double known) {
     if (k == plan.checkings().size()) {
-      return forces.end().map(Limit.End.At::value).orElse(Double.POSITIVE_INFINITY);
+      return forces.end().map(at -> Math.max(0, at.value())).orElse(Double.POSITIVE_INFINITY);
     }
     Checking<?> checking = plan.checkings().get(k);
     CrossingSearch search = new CrossingSearch(checking, forces, room.get(0));
@@ -115,10 +121,7 @@ final class CourseSearch {
     double multiple = known;
     if (high > low && known > 0) {
       double found =
-          Lowest.of(
-              at -> Math.min(Double.MAX_VALUE, multiple(k, forces(at), Double.POSITIVE_INFINITY)),
-              low,
-              high);
+          Peak.of(at -> 1 / multiple(k, forces(at), Double.POSITIVE_INFINITY), low, high);
       double there = multiple(k, forces(found), Double.POSITIVE_INFINITY);
       if (there < known) {
         drive = found;

@@ -27,12 +27,13 @@ public sealed interface Crossing {
   /**
    * The device slips, tips, lifts, sinks or goes slack.
    *
-   * @param at the limit, with what gives way and what moves
+   * @param at the limit, with what gives way and what moves; at a value below 0 the device does not
+   *     hold even without the driving loads
    */
   record GivesWay(Limit.End.At at) implements Crossing {
     @Override
     public double multiple() {
-      return at.value();
+      return Math.max(0, at.value());
     }
   }
 
@@ -42,6 +43,8 @@ public sealed interface Crossing {
     PROPORTIONAL("all forces grow in proportion to it"),
     /** Other loads act as well; the first crossing was looked for in steps. */
     BRACKETED("looked for in steps, since other loads act as well"),
+    /** The limit does not depend on how large the loads are, only on their directions. */
+    AT_ONCE("however small it is"),
     /** The limit is reached by the other loads alone. */
     ALREADY("reached without it");
 

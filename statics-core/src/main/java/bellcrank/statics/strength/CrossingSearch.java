@@ -8,6 +8,9 @@ import java.util.OptionalDouble;
 /** Finds the multiple at which one check reaches its limit in one pose. */
 final class CrossingSearch {
 
+  /** A multiple so small that only directions matter, if nothing else loads the device. */
+  private static final double SMALLEST = 1e-9;
+
   private final Checking<?> checking;
   private final PoseForces forces;
   private final Carried mixed;
@@ -28,23 +31,40 @@ final class CrossingSearch {
     return checking.whyNot(forces.one()).or(() -> checking.whyNot(forces.none()));
   }
 
+  /** Why the check cannot be made at a multiple, such as a strength that is needed only there. */
+  Optional<String> whyNotAt(double multiple) {
+    mixed.mix(forces.none(), forces.one(), multiple);
+    return checking.whyNot(mixed);
+  }
+
   private double used(double multiple) {
     mixed.mix(forces.none(), forces.one(), multiple);
     return checking.utilisation(mixed);
   }
 
-  /** Whether the limit is reached at a multiple, or before the device gives way there. */
+  /** Whether the limit is reached at a multiple, or already without the driving loads. */
   boolean isUsedUpAt(double multiple) {
-    return used(multiple) >= 1;
+    return used(multiple) >= 1 || checking.utilisation(forces.none()) >= 1;
   }
 
   private boolean isProportional() {
     return checking.rule().law().isProportional() && forces.none().isZero();
   }
 
+  /** Whether the limit is one of directions, and passed as soon as the loads act. */
+  private boolean isAtOnce() {
+    return forces.none().isZero()
+        && !checking.rule().law().isProportional()
+        && forces.farthest() > 0
+        && used(SMALLEST) >= 1;
+  }
+
   /** The multiple; empty where it is not reached before the device gives way. */
   OptionalDouble multiple() {
     if (checking.utilisation(forces.none()) >= 1) {
+      return OptionalDouble.of(0);
+    }
+    if (isAtOnce()) {
       return OptionalDouble.of(0);
     }
     if (isProportional()) {
@@ -58,14 +78,15 @@ final class CrossingSearch {
 
   private Crossing.Certainty certainty(double multiple) {
     if (multiple == 0) {
-      return Crossing.Certainty.ALREADY;
+      return forces.none().isZero() ? Crossing.Certainty.AT_ONCE : Crossing.Certainty.ALREADY;
     }
     return isProportional() ? Crossing.Certainty.PROPORTIONAL : Crossing.Certainty.BRACKETED;
   }
 
   /** What is to be told of it. */
   Optional<Crossing> crossing(double multiple) {
-    mixed.mix(forces.none(), forces.one(), multiple);
+    mixed.mix(
+        forces.none(), forces.one(), multiple == 0 && forces.none().isZero() ? SMALLEST : multiple);
     return checking.result(forces.one()) instanceof Checked stated
             && checking.result(mixed) instanceof Checked reached
         ? Optional.of(new Crossing.Used(multiple, certainty(multiple), stated, reached))

@@ -4,6 +4,8 @@ import bellcrank.statics.strength.Material.Strength;
 import bellcrank.statics.units.Dimension;
 import bellcrank.statics.units.UnitSystem;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
  * Stress at one face from axial force and bending.
@@ -17,9 +19,25 @@ record FaceLaw(boolean top) implements Law<BarDemand> {
   @Override
   public Optional<String> lacks(BarDemand demand) {
     Material material = demand.sized().material();
-    return bending(material) > 0 && axial(material, demand.normal()) > 0
-        ? Optional.empty()
-        : Optional.of("no yield strength of " + material.name() + " is stated");
+    if (demand.normal() != 0 && axial(material, demand.normal()) == 0) {
+      return none(demand.normal() < 0 ? Strength.COMPRESSION : Strength.TENSION, material);
+    }
+    return bending(material) == 0 ? none(Strength.BENDING, material) : Optional.empty();
+  }
+
+  private static Optional<String> none(Strength strength, Material material) {
+    return Optional.of(
+        "neither " + strength.words() + " nor yield strength of " + material.name() + " is stated");
+  }
+
+  /** How much axial stresses count against those of bending: for compression and for tension. */
+  static Set<Double> axialWeights(Material material) {
+    Set<Double> weights = new TreeSet<>();
+    for (double normal : new double[] {-1, 1}) {
+      double axial = axial(material, normal);
+      weights.add(axial == 0 ? 1 : bending(material) / axial);
+    }
+    return weights;
   }
 
   private static double bending(Material material) {
@@ -44,6 +62,9 @@ record FaceLaw(boolean top) implements Law<BarDemand> {
   }
 
   private static double ofNormal(BarDemand demand) {
+    if (demand.normal() == 0) {
+      return 0;
+    }
     Material material = demand.sized().material();
     double weight = bending(material) / axial(material, demand.normal());
     return demand.normal() / demand.sized().section().area() * weight;
@@ -75,12 +96,17 @@ record FaceLaw(boolean top) implements Law<BarDemand> {
     double normal = ofNormal(demand);
     double moment = ofMoment(demand);
     Material material = demand.sized().material();
-    boolean weighted = bending(material) != axial(material, demand.normal());
-    return (weighted ? "N/A·f_m/f_n + M/S = " : "N/A + M/S = ")
-        + amounts.stress(normal)
-        + (moment < 0 ? " − " : " + ")
-        + amounts.stress(Math.abs(moment))
-        + " = "
+    boolean weighted = normal != 0 && bending(material) != axial(material, demand.normal());
+    String sum =
+        moment == 0
+            ? ""
+            : amounts.stress(normal)
+                + (moment < 0 ? " − " : " + ")
+                + amounts.stress(Math.abs(moment))
+                + " = ";
+    return (weighted ? "N/A·f_m/f_n" : "N/A")
+        + (moment == 0 ? " = " : " + M/S = ")
+        + sum
         + amounts.stress(normal + moment)
         + (normal + moment < 0 ? " (compression)" : " (tension)")
         + " against "

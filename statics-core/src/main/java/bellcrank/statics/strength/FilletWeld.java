@@ -33,13 +33,15 @@ public record FilletWeld(
   /** How a group of welds lies. */
   public enum Plane {
     /**
-     * In the section of the bar: x of the seams is out of the plane of the device, y up along the
-     * height of the section. N and M stretch it, V shears it.
+     * In the section of the bar: x of the seams is out of the plane of the device, y along the
+     * height of the section, from the bar's axis to its left. N and M stretch it, V shears it. The
+     * seams are to be symmetric about the plane of the device.
      */
     ACROSS,
     /**
-     * In the plane of the device, as the seams of a lap: x and y as those of the device as it is
-     * drawn. The couple about its centroid twists it.
+     * In the plane of the device, as the seams of a lap. For the force of a connection x and y are
+     * those of the device as it is drawn; for a cut x is along the bar from the cut, y to its left.
+     * The couple about its centroid twists it.
      */
     IN_PLANE
   }

@@ -47,11 +47,16 @@ final class Plan {
   }
 
   private <D> void plan(String part, Check<D> check, Function<Rule<D>, Checking<D>> make) {
+    plan(part, check.name(), check, make);
+  }
+
+  private <D> void plan(
+      String part, String what, Check<D> check, Function<Rule<D>, Checking<D>> make) {
     Optional<Rule<D>> rule = rules.rule(check);
     if (rule.isPresent()) {
       checkings.add(make.apply(rule.get()));
     } else {
-      missing.add(new NotChecked(part, check.name(), "the rules have none for it"));
+      missing.add(new NotChecked(part, what, "the rules have none for it"));
     }
   }
 
@@ -73,6 +78,7 @@ final class Plan {
       for (Check<BarDemand> check : List.of(Check.TOP_FACE, Check.BOTTOM_FACE, Check.SHEAR)) {
         plan(
             member.name(),
+            BarChecking.what(check, bar),
             check,
             rule -> new BarChecking(member.name(), bar, index, sized.get(), member.count(), rule));
       }
@@ -86,12 +92,14 @@ final class Plan {
     Optional<Sized> sized = sizing.sized(strut.name());
     if (sized.isEmpty()) {
       missing.add(
-          new NotChecked(strut.name(), "axial stress", "no section and material are stated"));
+          new NotChecked(
+              strut.name(), StrutStressChecking.WHAT, "no section and material are stated"));
       return;
     }
     int tension = needs.tension(strut.name());
     plan(
         strut.name(),
+        StrutStressChecking.WHAT,
         Check.TOP_FACE,
         rule -> new StrutStressChecking(strut.name(), tension, sized.get(), rule));
   }
@@ -107,7 +115,11 @@ final class Plan {
       rating(rating);
     } else if (detail instanceof ChainSeat seat) {
       int force = needs.force(seat.part(), seat.body());
-      plan(seat.part(), Check.SEAT, rule -> new SeatChecking(seat, force, rule));
+      plan(
+          seat.part(),
+          SeatChecking.what(seat),
+          Check.SEAT,
+          rule -> new SeatChecking(seat, force, rule));
     }
   }
 
@@ -129,19 +141,23 @@ final class Plan {
     Point from = device.point(ends.from().orElseThrow());
     Point to = device.point(ends.to().orElseThrow());
     List<Bar> bars = Stretches.between(device, member, from, to);
-    Optional<Sized> sized = Stretches.slimmest(sizing, member.name(), bars);
+    List<Sized> sized = Stretches.sized(sizing, member.name(), bars);
     if (sized.isEmpty()) {
-      missing.add(new NotChecked(member.name(), "column", "no section and material are stated"));
+      missing.add(
+          new NotChecked(
+              member.name(),
+              ColumnChecking.what(ends, Check.COLUMN),
+              "no section and material are stated"));
       return;
     }
     List<Integer> indices = bars.stream().map(bar -> needs.bar(member.name(), bar)).toList();
     for (Check<ColumnDemand> check : List.of(Check.COLUMN, Check.EULER, Check.COLUMN_AND_BENDING)) {
       plan(
           member.name(),
+          ColumnChecking.what(ends, check),
           check,
           rule ->
-              new ColumnChecking(
-                  ends, indices, from.distance(to), sized.get(), member.count(), rule));
+              new ColumnChecking(ends, indices, from.distance(to), sized, member.count(), rule));
     }
   }
 
@@ -153,7 +169,11 @@ final class Plan {
     for (PinJoint.Plate plate : joint.plates()) {
       int force = needs.force(pin.name(), plate.body());
       for (Check<PlateDemand> check : List.of(Check.BEARING, Check.TEAR_OUT, Check.NET_SECTION)) {
-        plan(pin.name(), check, rule -> new PlateChecking(joint, plate, force, rule));
+        plan(
+            pin.name(),
+            PlateChecking.what(check, plate),
+            check,
+            rule -> new PlateChecking(joint, plate, force, rule));
       }
     }
   }
@@ -173,7 +193,11 @@ final class Plan {
       Connection connection = device.connection(weld.part()).orElseThrow();
       int force = needs.force(weld.part(), body);
       Point at = device.point(connection.places().get(connection.bodies().indexOf(body)));
-      plan(weld.part(), Check.WELD, rule -> new ForceWeldChecking(weld, force, at, rule));
+      plan(
+          weld.part(),
+          weld.name(),
+          Check.WELD,
+          rule -> new ForceWeldChecking(weld, force, at, rule));
       return;
     }
     FilletWeld.Cut cut = weld.cut().orElseThrow();
@@ -181,6 +205,7 @@ final class Plan {
     int bar = needs.bar(member.name(), new Bar(cut.start(), cut.end()));
     plan(
         weld.part(),
+        weld.name(),
         Check.WELD,
         rule -> new CutWeldChecking(weld, cut.distance(), bar, member.count(), rule));
   }
@@ -191,12 +216,16 @@ final class Plan {
       int tension = needs.tension(rating.part());
       plan(
           rating.part(),
+          RatingChecking.what(rating),
           Check.WORKING_LOAD,
           rule -> RatingChecking.ofTension(rating, tension, rule));
     } else {
       List<Integer> forces = forces(connection);
       plan(
-          rating.part(), Check.WORKING_LOAD, rule -> RatingChecking.ofForces(rating, forces, rule));
+          rating.part(),
+          RatingChecking.what(rating),
+          Check.WORKING_LOAD,
+          rule -> RatingChecking.ofForces(rating, forces, rule));
     }
   }
 }

@@ -10,10 +10,14 @@ final class PlateChecking extends Checking<PlateDemand> {
   private final int force;
 
   PlateChecking(PinJoint joint, PinJoint.Plate plate, int force, Rule<PlateDemand> rule) {
-    super(joint.part(), rule.check().name() + " of " + plate.body(), rule);
+    super(joint.part(), what(rule.check(), plate), rule);
     this.joint = joint;
     this.plate = plate;
     this.force = force;
+  }
+
+  static String what(Check<PlateDemand> check, PinJoint.Plate plate) {
+    return check.name() + " of " + plate.body();
   }
 
   @Override

@@ -52,17 +52,16 @@ record PlateLaw(Place place, Strength strength, double share) implements Law<Pla
   private Optional<Double> strength(PlateDemand demand) {
     Optional<Double> plate = demand.plate().material().strength(strength);
     Optional<Double> pin = demand.joint().material().strength(strength);
-    return place == Place.HOLE && pin.isPresent()
-        ? plate.map(own -> Math.min(own, pin.get()))
-        : plate;
+    return place == Place.HOLE ? plate.flatMap(own -> pin.map(of -> Math.min(own, of))) : plate;
   }
 
   @Override
   public Optional<String> lacks(PlateDemand demand) {
+    Material plate = demand.plate().material();
+    Material weaker = plate.strength(strength).isPresent() ? demand.joint().material() : plate;
     return strength(demand).isPresent()
         ? Optional.empty()
-        : Optional.of(
-            "no " + strength.words() + " of " + demand.plate().material().name() + " is stated");
+        : Optional.of("no " + strength.words() + " of " + weaker.name() + " is stated");
   }
 
   private double area(PlateDemand demand) {

@@ -12,14 +12,14 @@ final class RatingChecking extends Checking<RatingDemand> {
 
   private RatingChecking(
       Rating rating, int tension, List<Integer> forces, Rule<RatingDemand> rule) {
-    super(rating.part(), what(rating, rule), rule);
+    super(rating.part(), what(rating), rule);
     this.rating = rating;
     this.tension = tension;
     this.forces = List.copyOf(forces);
   }
 
-  private static String what(Rating rating, Rule<?> rule) {
-    String check = rule.check().name();
+  static String what(Rating rating) {
+    String check = Check.WORKING_LOAD.name();
     return rating.name().equals(rating.part()) ? check : rating.name() + ": " + check;
   }
 

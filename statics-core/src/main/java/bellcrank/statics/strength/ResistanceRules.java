@@ -8,9 +8,15 @@ final class ResistanceRules {
   private static final Factor YIELDING = new Factor(1.0, "partial factor γ_M0");
   private static final Factor BUCKLING = new Factor(1.0, "partial factor γ_M1");
   private static final Factor RUPTURE = new Factor(1.25, "partial factor γ_M2");
+
+  /** Strengths of timber are characteristic ones. */
+  private static final Factor TIMBER =
+      new Factor(
+          1.3 / 0.6, "γ_M/k_mod of timber, 1.3/0.6 for lasting loads: EN 1995-1-1, from memory");
+
   private static final Factor RATED =
-      new Factor(1, "none: the working load limit has its design factor in it");
-  private static final Factor GEOMETRY = new Factor(1, "none: a limit of geometry");
+      new Factor(1, "not needed, the working load limit has its design factor in it");
+  private static final Factor GEOMETRY = new Factor(1, "not needed for a limit of geometry");
 
   private ResistanceRules() {}
 
@@ -19,46 +25,51 @@ final class ResistanceRules {
     return new Rule<>(check, Method.RESISTANCE, formula, factor, source, law);
   }
 
+  private static <D> Rule<D> timber(
+      Check<D> check, String formula, Factor factor, String source, Law<D> law) {
+    return rule(check, formula, factor, source, law).withTimber(TIMBER);
+  }
+
   static Rules make() {
     ColumnLaw column = new ColumnLaw(new ColumnCurve.Perry());
     return Rules.none(Method.RESISTANCE)
         .with(
-            rule(
+            timber(
                 Check.TOP_FACE,
                 "|N/A − M·c_top/I| ≤ f_y/γ_M0",
                 YIELDING,
                 "EN 1993-1-1:2005, 6.2.1(5), elastic",
                 new FaceLaw(true)))
         .with(
-            rule(
+            timber(
                 Check.BOTTOM_FACE,
                 "|N/A + M·c_bottom/I| ≤ f_y/γ_M0",
                 YIELDING,
                 "EN 1993-1-1:2005, 6.2.1(5), elastic",
                 new FaceLaw(false)))
         .with(
-            rule(
+            timber(
                 Check.SHEAR,
                 "V·Q/(I·t) ≤ f_y/√3/γ_M0",
                 YIELDING,
                 "EN 1993-1-1:2005, 6.2.6(4)",
                 new ShearLaw(1 / Math.sqrt(3))))
         .with(
-            rule(
+            timber(
                 Check.COLUMN,
                 "N ≤ χ·A·f_y/γ_M1",
                 BUCKLING,
                 "EN 1993-1-1:2005, 6.3.1 for steel; timber: EN 1995-1-1, 6.3.2, from memory",
                 column))
         .with(
-            rule(
+            timber(
                 Check.EULER,
                 "N ≤ π²·E·I/(k·L)²/γ_M1",
                 BUCKLING,
                 "Euler; N_cr of EN 1993-1-1:2005, 6.3.1",
                 new EulerLaw()))
         .with(
-            rule(
+            timber(
                 Check.COLUMN_AND_BENDING,
                 "N/N_b + k·M/M_el ≤ 1/γ_M1, k = 1/(1 − N/N_cr)",
                 BUCKLING,

@@ -10,9 +10,13 @@ final class SeatChecking extends Checking<SeatDemand> {
   private final int force;
 
   SeatChecking(ChainSeat seat, int force, Rule<SeatDemand> rule) {
-    super(seat.part(), seat.name() + ": " + rule.check().name(), rule);
+    super(seat.part(), what(seat), rule);
     this.seat = seat;
     this.force = force;
+  }
+
+  static String what(ChainSeat seat) {
+    return seat.name() + ": " + Check.SEAT.name();
   }
 
   @Override

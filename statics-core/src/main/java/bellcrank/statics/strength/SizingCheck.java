@@ -53,14 +53,14 @@ final class SizingCheck {
                       .filter(Strut.class::isInstance)
                       .map(Connection::name))
               .toList();
-      unknown("sizing", "part", name, "a member or strut", known);
+      unknown("sizing", "part", name, "a member or strut of the device", known);
     }
   }
 
   private void bar(String name, Bar bar) {
     Optional<Member> member = member(name);
     if (member.isEmpty()) {
-      unknown("sizing", "member", name, "a member", names());
+      unknown("sizing", "member", name, "a member of the device", names());
     } else if (!member.get().bars().contains(bar)) {
       List<String> known =
           member.get().bars().stream().map(one -> one.start() + "–" + one.end()).toList();
@@ -93,14 +93,19 @@ final class SizingCheck {
     }
     Optional<Member> member = member(ends.part());
     if (member.isEmpty()) {
-      unknown("column", "member", ends.part(), "a member", names());
+      unknown("column", "member", ends.part(), "a member of the device", names());
       return;
     }
     String from = ends.from().get();
     String to = ends.to().orElseThrow();
     for (String point : List.of(from, to)) {
       if (!device.points().containsKey(point)) {
-        unknown(ends.part(), "column", point, "a point", List.copyOf(device.points().keySet()));
+        unknown(
+            ends.part(),
+            "column",
+            point,
+            "a point of the device",
+            List.copyOf(device.points().keySet()));
         return;
       }
     }
@@ -118,7 +123,7 @@ final class SizingCheck {
               .filter(Pin.class::isInstance)
               .map(Connection::name)
               .toList();
-      unknown("pin joint", "pin", joint.part(), "a pin", known);
+      unknown("pin joint", "pin", joint.part(), "a pin of the device", known);
       return;
     }
     joint.plates().forEach(plate -> bodyOf(joint.part(), joint.part(), plate.body()));
@@ -157,7 +162,7 @@ final class SizingCheck {
           name,
           "part",
           connection,
-          "a connection",
+          "a connection of the device",
           device.connections().stream().map(Connection::name).toList());
     }
   }
@@ -167,10 +172,7 @@ final class SizingCheck {
         NearestName.of(name, known).map(near -> "; did you mean \"" + near + "\"?").orElse("");
     problems.add(
         new Problem(
-            part,
-            field,
-            '"' + name + '"',
-            kind + " of the device (" + String.join(", ", known) + ")" + hint));
+            part, field, '"' + name + '"', kind + " (" + String.join(", ", known) + ")" + hint));
   }
 
   private List<String> names() {

@@ -11,9 +11,7 @@ import bellcrank.statics.device.Strut;
 import bellcrank.statics.device.Wrap;
 import bellcrank.statics.geometry.Point;
 import bellcrank.statics.geometry.Vector;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 
 /** The bars of a member that lie on a straight stretch between two points. */
 final class Stretches {
@@ -40,20 +38,12 @@ final class Stretches {
         && along <= length * (1 + ON_LINE);
   }
 
-  /** The sizing of the bar that is easiest to buckle. */
-  static Optional<Sized> slimmest(Sizing sizing, String member, List<Bar> bars) {
+  /** The different sizings of some bars; empty if one of them has none. */
+  static List<Sized> sized(Sizing sizing, String member, List<Bar> bars) {
     if (bars.stream().anyMatch(bar -> sizing.sized(member, bar).isEmpty())) {
-      return Optional.empty();
+      return List.of();
     }
-    return bars.stream()
-        .flatMap(bar -> sizing.sized(member, bar).stream())
-        .min(Comparator.comparingDouble(Stretches::stiffness));
-  }
-
-  private static double stiffness(Sized sized) {
-    Section section = sized.section();
-    double gyration = section.leastGyration();
-    return sized.material().elasticity() * section.area() * gyration * gyration;
+    return bars.stream().flatMap(bar -> sizing.sized(member, bar).stream()).distinct().toList();
   }
 
   static boolean hasTension(Connection connection) {

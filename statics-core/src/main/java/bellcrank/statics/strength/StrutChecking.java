@@ -22,6 +22,11 @@ final class StrutChecking extends Checking<ColumnDemand> {
   }
 
   @Override
+  Factor factor(ColumnDemand demand) {
+    return rule().factor(sized.material());
+  }
+
+  @Override
   ColumnDemand worst(Carried state) {
     return new ColumnDemand(
         Math.max(0, -state.tension(tension)), 0, state.length(tension), ends, sized);

@@ -5,11 +5,13 @@ import java.util.Optional;
 /** Axial stress of a strut; its own weight does not bend it here. */
 final class StrutStressChecking extends Checking<BarDemand> {
 
+  static final String WHAT = "axial stress";
+
   private final int tension;
   private final Sized sized;
 
   StrutStressChecking(String strut, int tension, Sized sized, Rule<BarDemand> rule) {
-    super(strut, "axial stress", rule);
+    super(strut, WHAT, rule);
     this.tension = tension;
     this.sized = sized;
   }
@@ -17,6 +19,11 @@ final class StrutStressChecking extends Checking<BarDemand> {
   @Override
   Optional<String> open(Carried state) {
     return state.tensionOpen(tension);
+  }
+
+  @Override
+  Factor factor(BarDemand demand) {
+    return rule().factor(sized.material());
   }
 
   @Override

@@ -31,6 +31,7 @@ public final class TravelCapacity {
   private final Variation.Multiple driving;
   private final List<Worst> ranked;
   private final List<NotChecked> notChecked;
+  private final List<String> remarks;
 
   private TravelCapacity(
       Course course,
@@ -51,6 +52,7 @@ public final class TravelCapacity {
     sorted.sort(Comparator.comparingDouble(one -> one.crossing().multiple()));
     ranked = List.copyOf(sorted);
     notChecked = List.copyOf(search.notChecked());
+    remarks = search.remarks();
   }
 
   /**
@@ -122,6 +124,25 @@ public final class TravelCapacity {
    */
   public List<NotChecked> notChecked() {
     return notChecked;
+  }
+
+  /**
+   * What else is to be known, such as poses in which the device does not hold at all.
+   *
+   * @return clauses; may be empty
+   */
+  public List<String> remarks() {
+    return remarks;
+  }
+
+  /**
+   * What is in the loads: factors of the case, its dynamic factor, and whether the method wants
+   * them.
+   *
+   * @return clauses, at least one
+   */
+  public List<String> loads() {
+    return LoadWords.of(course.loadCase(), sizing.method());
   }
 
   /**

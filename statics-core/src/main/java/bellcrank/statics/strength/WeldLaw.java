@@ -47,6 +47,9 @@ record WeldLaw(Metal metal) implements Law<WeldDemand> {
   @Override
   public Optional<String> lacks(WeldDemand demand) {
     FilletWeld weld = demand.weld();
+    if (weld.material().kind() != Material.Kind.STEEL) {
+      return Optional.of("no weld rule for " + weld.material().name() + " is among the rules");
+    }
     if (metal == Metal.JOINED_PARTS) {
       return weld.material().strength(Strength.ULTIMATE).isPresent()
           ? Optional.empty()
@@ -93,7 +96,7 @@ record WeldLaw(Metal metal) implements Law<WeldDemand> {
     return "f/a = "
         + amounts.perLength(demand.size())
         + " / "
-        + amounts.length(demand.weld().throat())
+        + amounts.size(demand.weld().throat())
         + " = "
         + amounts.stress(demanded(demand))
         + " against "
