@@ -48,16 +48,17 @@ final class CapacitySearch {
       return;
     }
     OptionalDouble multiple = search.multiple();
+    if (multiple.isPresent()) {
+      Optional<String> beyond = search.whyNotBeyond(multiple.getAsDouble());
+      if (beyond.isPresent()) {
+        notChecked.add(new NotChecked(checking.part(), checking.what(), beyond.get()));
+        return;
+      }
+    }
     Optional<Crossing> found =
         multiple.isPresent() ? search.crossing(multiple.getAsDouble()) : Optional.empty();
     if (found.isPresent()) {
       crossings.add(found.get());
-    } else if (multiple.isPresent()) {
-      notChecked.add(
-          new NotChecked(
-              checking.part(),
-              checking.what(),
-              search.whyNotAt(multiple.getAsDouble()).orElse("it is not told there")));
     } else if (checking.result(forces.one()) instanceof Checked stated) {
       never.add(stated);
     }

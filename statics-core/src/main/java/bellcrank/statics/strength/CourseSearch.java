@@ -110,7 +110,15 @@ final class CourseSearch {
       return known;
     }
     OptionalDouble multiple = search.multiple();
-    return multiple.isPresent() ? multiple.getAsDouble() : Double.POSITIVE_INFINITY;
+    if (multiple.isEmpty()) {
+      return Double.POSITIVE_INFINITY;
+    }
+    Optional<String> beyond = search.whyNotBeyond(multiple.getAsDouble());
+    if (beyond.isPresent()) {
+      notChecked.add(new NotChecked(checking.part(), checking.what(), beyond.get()));
+      return Double.POSITIVE_INFINITY;
+    }
+    return multiple.getAsDouble();
   }
 
   /** Searches between the neighbours of the worst step. */

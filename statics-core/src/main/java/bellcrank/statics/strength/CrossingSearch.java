@@ -11,6 +11,9 @@ final class CrossingSearch {
   /** A multiple so small that only directions matter, if nothing else loads the device. */
   private static final double SMALLEST = 1e-9;
 
+  /** How far beyond a multiple one looks, as a share of it. */
+  private static final double BEYOND = 1e-9;
+
   private final Checking<?> checking;
   private final PoseForces forces;
   private final Carried mixed;
@@ -31,9 +34,12 @@ final class CrossingSearch {
     return checking.whyNot(forces.one()).or(() -> checking.whyNot(forces.none()));
   }
 
-  /** Why the check cannot be made at a multiple, such as a strength that is needed only there. */
-  Optional<String> whyNotAt(double multiple) {
-    mixed.mix(forces.none(), forces.one(), multiple);
+  /**
+   * Why the check cannot be made just beyond a multiple, such as a strength that is needed only
+   * from there on.
+   */
+  Optional<String> whyNotBeyond(double multiple) {
+    mixed.mix(forces.none(), forces.one(), multiple * (1 + BEYOND) + SMALLEST);
     return checking.whyNot(mixed);
   }
 

@@ -19,15 +19,17 @@ record FaceLaw(boolean top) implements Law<BarDemand> {
   @Override
   public Optional<String> lacks(BarDemand demand) {
     Material material = demand.sized().material();
-    if (demand.normal() != 0 && axial(material, demand.normal()) == 0) {
-      return none(demand.normal() < 0 ? Strength.COMPRESSION : Strength.TENSION, material);
+    if (bending(material) == 0) {
+      return none("bending", material);
     }
-    return bending(material) == 0 ? none(Strength.BENDING, material) : Optional.empty();
+    return demand.normal() != 0 && axial(material, demand.normal()) == 0
+        ? none(demand.normal() < 0 ? "compression" : "tension", material)
+        : Optional.empty();
   }
 
-  private static Optional<String> none(Strength strength, Material material) {
+  private static Optional<String> none(String strength, Material material) {
     return Optional.of(
-        "neither " + strength.words() + " nor yield strength of " + material.name() + " is stated");
+        "neither " + strength + " nor yield strength of " + material.name() + " is stated");
   }
 
   /** How much axial stresses count against those of bending: for compression and for tension. */

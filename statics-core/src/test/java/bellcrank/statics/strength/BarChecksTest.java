@@ -200,7 +200,7 @@ class BarChecksTest {
     Checks checks = checks(arm().build(), Method.ALLOWABLE, bare);
     assertThat(checks.checked()).isEmpty();
     assertThat(whyNot(checks, "arm", TOP))
-        .isEqualTo("neither tension strength nor yield strength of scrap steel is stated");
+        .isEqualTo("neither bending nor yield strength of scrap steel is stated");
     assertThat(whyNot(checks, "arm", SHEAR))
         .isEqualTo("neither shear nor yield strength of scrap steel is stated");
 
@@ -240,7 +240,7 @@ class BarChecksTest {
         Checks.of(Balance.of(post), Sizing.of(Method.ALLOWABLE).with("post", BAR, rope));
 
     assertThat(whyNot(checks, "post", "stress at the top face of foot–head"))
-        .isEqualTo("neither compression strength nor yield strength of lath is stated");
+        .isEqualTo("neither compression nor yield strength of lath is stated");
     assertThat(checked(checks, "post", "shear of foot–head").demand()).isZero();
   }
 
