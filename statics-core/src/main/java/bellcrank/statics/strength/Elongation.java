@@ -1,5 +1,6 @@
 package bellcrank.statics.strength;
 
+import bellcrank.statics.device.ModelException;
 import bellcrank.statics.equilibrium.BarForces;
 import bellcrank.statics.equilibrium.InsideForce;
 import bellcrank.statics.equilibrium.Piece;
@@ -24,7 +25,7 @@ public final class Elongation {
    * @param area area of the cross-section in m², above 0
    * @param elasticity modulus of elasticity E in Pa, above 0
    * @return in m, longer positive
-   * @throws bellcrank.statics.device.ModelException if length, area or modulus are out of range
+   * @throws ModelException if length, area or modulus are out of range
    */
   public static double of(double force, double length, double area, double elasticity) {
     Positive.orZero("elongation", "length", length);
@@ -41,11 +42,13 @@ public final class Elongation {
    * @param sized section and material of one part
    * @param count number of parallel parts, 1 or more
    * @return in m, longer positive
-   * @throws bellcrank.statics.device.ModelException if the normal force cannot be told all along
+   * @throws ModelException if the normal force cannot be told all along
    *     the bar, or the count is below 1
    */
   public static double of(BarForces forces, Sized sized, int count) {
-    Positive.check("elongation", "count", count);
+    if (count < 1) {
+      throw new ModelException("elongation", "count", count, "a whole number of 1 or more");
+    }
     double sum = 0;
     for (Piece piece : forces.pieces()) {
       sum += integral(piece.curve(InsideForce.NORMAL), piece.start(), piece.end());
@@ -74,7 +77,7 @@ public final class Elongation {
    * @param area area of a face in m², above 0
    * @param shearModulus shear modulus G in Pa, above 0
    * @return in m, in the direction of the force
-   * @throws bellcrank.statics.device.ModelException if length, area or modulus are out of range
+   * @throws ModelException if length, area or modulus are out of range
    */
   public static double ofShear(double force, double length, double area, double shearModulus) {
     Positive.orZero("shear movement", "length", length);
