@@ -42,8 +42,8 @@ public final class Elongation {
    * @param sized section and material of one part
    * @param count number of parallel parts, 1 or more
    * @return in m, longer positive
-   * @throws ModelException if the normal force cannot be told all along
-   *     the bar, or the count is below 1
+   * @throws ModelException if the normal force cannot be told all along the bar, or the count is
+   *     below 1
    */
   public static double of(BarForces forces, Sized sized, int count) {
     if (count < 1) {

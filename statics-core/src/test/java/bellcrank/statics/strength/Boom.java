@@ -1,5 +1,6 @@
 package bellcrank.statics.strength;
 
+import bellcrank.statics.device.Connection;
 import bellcrank.statics.device.ContactBase;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.DeviceBuilder;
@@ -9,7 +10,6 @@ import bellcrank.statics.device.Line;
 import bellcrank.statics.device.Load;
 import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.device.Member;
-import bellcrank.statics.device.Connection;
 import bellcrank.statics.device.Pin;
 import bellcrank.statics.device.SpreadLoad;
 import bellcrank.statics.device.Weight;
@@ -115,7 +115,11 @@ record Boom(List<Double> shape, double pull, double cask, List<Double> dead, int
     Arbitrary<Double> spread = Arbitraries.frequencyOf(List.of(zero(1), some(1, 10, 300)));
     Arbitrary<List<Double>> deads = Combinators.combine(mass, spread).as((a, b) -> List.of(a, b));
     return Combinators.combine(
-            shapes, number(-0.5, 0.5), number(50, 4000), deads, Arbitraries.integers().between(0, 59))
+            shapes,
+            number(-0.5, 0.5),
+            number(50, 4000),
+            deads,
+            Arbitraries.integers().between(0, 59))
         .as(Boom::new);
   }
 
@@ -220,8 +224,7 @@ record Boom(List<Double> shape, double pull, double cask, List<Double> dead, int
     double squared = view.scale() * view.scale();
     Plate plate = new Plate("boom", 1, 10 * mm, 17 * mm, 30 * mm, 50 * mm, Tried.STEEL);
     Plate fork = new Plate("ground", 2, 6 * mm, 17 * mm, 30 * mm, 50 * mm, Tried.STEEL);
-    PinJoint joint =
-        new PinJoint("hinge pin", 16 * mm, 2, Tried.STEEL, List.of(plate, fork), mm);
+    PinJoint joint = new PinJoint("hinge pin", 16 * mm, 2, Tried.STEEL, List.of(plate, fork), mm);
     List<Seam> frame =
         List.of(
             new Seam(-20 * mm, 40 * mm, 20 * mm, 40 * mm),

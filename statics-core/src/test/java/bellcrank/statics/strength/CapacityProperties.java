@@ -47,15 +47,16 @@ class CapacityProperties {
 
   private static Checks at(Boom boom, double multiple) {
     Device device = boom.device();
-    return Checks.of(
-        Balance.of(device, grown(device, multiple), Pose.DRAWN), boom.sizing());
+    return Checks.of(Balance.of(device, grown(device, multiple), Pose.DRAWN), boom.sizing());
   }
 
   private static Checked find(Checks checks, Checked like) {
     return Tried.checked(checks, like.part(), like.what());
   }
 
-  /** At each multiple a new balance uses up the check that gives there, and no ranked one before. */
+  /**
+   * At each multiple a new balance uses up the check that gives there, and no ranked one before.
+   */
   @Property(tries = 25, edgeCases = EdgeCasesMode.NONE)
   void atItsMultipleACheckIsUsedUp(@ForAll("booms") Boom boom) {
     for (Crossing crossing : capacity(boom).ranked()) {
@@ -83,8 +84,9 @@ class CapacityProperties {
       double multiple = first * k / 60;
       assertThat(at(boom, multiple).checked())
           .allSatisfy(one -> assertThat(one.utilisation()).isLessThan(1));
-      assertThat(Limits.of(boom.device(), grown(boom.device(), multiple), Pose.DRAWN, List.of())
-              .verdict())
+      assertThat(
+              Limits.of(boom.device(), grown(boom.device(), multiple), Pose.DRAWN, List.of())
+                  .verdict())
           .isNotInstanceOf(Verdict.DoesNotHold.class);
     }
   }
@@ -115,8 +117,7 @@ class CapacityProperties {
     Capacity capacity = Capacity.of(device, boom.sizing(), Variation.of(all));
     Checks stated = at(boom, 1);
     for (Crossing crossing : capacity.ranked()) {
-      if (crossing instanceof Crossing.Used used
-          && used.reached().rule().law().isProportional()) {
+      if (crossing instanceof Crossing.Used used && used.reached().rule().law().isProportional()) {
         assertThat(used.certainty()).isEqualTo(Certainty.PROPORTIONAL);
         double expected = 1 / find(stated, used.stated()).utilisation();
         assertThat(used.multiple()).isCloseTo(expected, within(1e-9 * expected));
@@ -218,8 +219,7 @@ class CapacityProperties {
                           sized);
                   double here =
                       rule.law().demanded(demand)
-                          / rule.law()
-                              .resistance(demand, rule.factor(boom.material()).value());
+                          / rule.law().resistance(demand, rule.factor(boom.material()).value());
                   assertThat(here).isLessThanOrEqualTo(told * (1 + 1e-9) + 1e-12);
                 }
               }

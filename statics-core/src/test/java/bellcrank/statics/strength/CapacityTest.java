@@ -84,8 +84,8 @@ class CapacityTest {
   }
 
   /**
-   * 40 kg at the tip stay, the load of the arm grows: top 2.5·λ + (500·λ + 392.27)/5.3333 = 96.25·λ +
-   * 73.550 = 235 MPa at λ = 1.67740.
+   * 40 kg at the tip stay, the load of the arm grows: top 2.5·λ + (500·λ + 392.27)/5.3333 = 96.25·λ
+   * + 73.550 = 235 MPa at λ = 1.67740.
    */
   @Test
   void besideLoadsThatStay() {
@@ -144,8 +144,7 @@ class CapacityTest {
         .point("ring", 0.2, 0)
         .point("peg", 1, 0)
         .member("block", "toe", "ring")
-        .connect(
-            new ContactBase("floor", "toe", "block", "ground", Direction.UP, 0.6, 0.4, 0.3))
+        .connect(new ContactBase("floor", "toe", "block", "ground", Direction.UP, 0.6, 0.4, 0.3))
         .weight("stone", "block", "toe", 50)
         .force("pull", "block", "toe", Vector.of(-100, 0));
   }
@@ -269,9 +268,7 @@ class CapacityTest {
             .build();
     Capacity capacity =
         Capacity.of(
-            device,
-            Sizing.of(Method.ALLOWABLE).with("hanger", BAR, lath),
-            Variation.of("push"));
+            device, Sizing.of(Method.ALLOWABLE).with("hanger", BAR, lath), Variation.of("push"));
 
     assertThat(capacity.ranked()).isEmpty();
     assertThat(capacity.notChecked())

@@ -78,8 +78,7 @@ final class PublishedRods {
   }
 
   private static double stress(Device device, Sized sized) {
-    Sizing sizing =
-        Sizing.of(Method.RESISTANCE).with("rod", sized.section(), sized.material());
+    Sizing sizing = Sizing.of(Method.RESISTANCE).with("rod", sized.section(), sized.material());
     Checked top =
         Tried.checked(
             Checks.of(Balance.of(device), sizing), "rod", "stress at the top face of top–foot");
@@ -163,8 +162,7 @@ final class PublishedRods {
     double side = Math.sqrt(0.30e-4);
     Sized sized = new Sized(Profiles.rectangle(side, side).section(), of(2.0e11));
     Device device = hung(2.0, 1, 550 * G, 0);
-    return Map.of(
-        "stress", () -> stress(device, sized), "dL", () -> longer(device, sized, 1));
+    return Map.of("stress", () -> stress(device, sized), "dL", () -> longer(device, sized, 1));
   }
 
   static Map<String, DoubleSupplier> climber() {

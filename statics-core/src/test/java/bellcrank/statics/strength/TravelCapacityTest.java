@@ -52,8 +52,7 @@ class TravelCapacityTest {
   private static Device turned(double mass) {
     return lever(mass)
         .load(
-            new Sought(
-                "turn", Sought.Want.COUPLE, "lever", Optional.of("hinge"), Optional.empty()))
+            new Sought("turn", Sought.Want.COUPLE, "lever", Optional.of("hinge"), Optional.empty()))
         .build();
   }
 
@@ -65,16 +64,15 @@ class TravelCapacityTest {
     return capacity.ranked().stream()
         .filter(
             worst ->
-                worst.crossing() instanceof Crossing.Used used
-                    && used.stated().what().equals(what))
+                worst.crossing() instanceof Crossing.Used used && used.stated().what().equals(what))
         .findFirst()
         .orElseThrow();
   }
 
   /**
    * Turned up by θ the hinge carries N = −100·sin θ N and M = −100·cos θ N·m. The bottom is pressed
-   * by 100·(sin θ/A + cos θ·L/S), most at tan θ = S/(A·L) = 40/6 mm/m: θ = 0.0066666 rad, by 100·√(1/A²
-   * + L²/S²) = 18.7504 MPa against 235: 12.533 times. The top gives at −θ.
+   * by 100·(sin θ/A + cos θ·L/S), most at tan θ = S/(A·L) = 40/6 mm/m: θ = 0.0066666 rad, by
+   * 100·√(1/A² + L²/S²) = 18.7504 MPa against 235: 12.533 times. The top gives at −θ.
    */
   @Test
   void theWorstPoseLiesBetweenTheSteps() {
@@ -107,8 +105,7 @@ class TravelCapacityTest {
 
     assertThat(capacity.at(turn, first)).isInstanceOf(Answer.Value.class);
     assertThat(((Answer.Value) capacity.at(turn, first)).si())
-        .isCloseTo(
-            first.crossing().multiple() * 100 * Math.cos(first.drive()), within(1e-6));
+        .isCloseTo(first.crossing().multiple() * 100 * Math.cos(first.drive()), within(1e-6));
     assertThat(capacity.capacity(first.drive()).first().orElseThrow().multiple())
         .isCloseTo(first.crossing().multiple(), within(1e-9));
   }
@@ -155,7 +152,8 @@ class TravelCapacityTest {
             .force("gust", "lever", "middle", Vector.of(80 * numbers.get(1), 20))
             .build();
     Travel travel =
-        Travel.of(device, Drive.length("chain"), -0.2 - 0.4 * numbers.get(2), 0.1 + 0.3 * numbers.get(3));
+        Travel.of(
+            device, Drive.length("chain"), -0.2 - 0.4 * numbers.get(2), 0.1 + 0.3 * numbers.get(3));
     Course course = (Course) travel;
     Sizing sizing =
         Sizing.of(Method.ALLOWABLE)
