@@ -40,7 +40,7 @@ final class BarChecking extends Checking<BarDemand> {
   }
 
   @Override
-  Optional<String> open(Carried state) {
+  Optional<String> open(CarriedForces state) {
     return state.barOpen(index);
   }
 
@@ -63,7 +63,7 @@ final class BarChecking extends Checking<BarDemand> {
   }
 
   /** Goes over the candidates; the place of the worst one and what it carries. */
-  private Spot search(Carried state) {
+  private Spot search(CarriedForces state) {
     BarLine line = state.bar(index);
     Spot worst = new Spot(line.start(0), at(line, 0, line.start(0)), -1);
     for (int piece = 0; piece < line.pieces(); piece++) {
@@ -90,12 +90,12 @@ final class BarChecking extends Checking<BarDemand> {
   private record Spot(double at, BarDemand demand, double share) {}
 
   @Override
-  BarDemand worst(Carried state) {
+  BarDemand worst(CarriedForces state) {
     return search(state).demand();
   }
 
   @Override
-  String place(Carried state) {
+  String place(CarriedForces state) {
     double at = search(state).at();
     BarLine line = state.bar(index);
     if (at <= line.start(0)) {

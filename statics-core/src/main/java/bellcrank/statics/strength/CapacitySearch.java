@@ -19,7 +19,7 @@ final class CapacitySearch {
     notChecked.addAll(plan.missing());
     Holding.remark(forces).ifPresent(remarks::add);
     forces.end().ifPresent(at -> crossings.add(new Crossing.GivesWay(at)));
-    Carried mixed = forces.none().empty(plan.needs());
+    CarriedForces mixed = forces.none().empty(plan.needs());
     for (Checking<?> checking : plan.checkings()) {
       cross(checking, new CrossingSearch(checking, forces, mixed), forces);
     }

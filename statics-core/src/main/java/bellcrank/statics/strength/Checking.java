@@ -22,13 +22,13 @@ abstract class Checking<D> {
   }
 
   /** What the part carries where it is used most. */
-  abstract D worst(Carried state);
+  abstract D worst(CarriedForces state);
 
   /** Why the forces it needs are open. */
-  abstract Optional<String> open(Carried state);
+  abstract Optional<String> open(CarriedForces state);
 
   /** Where the part is used most, in words; may be empty. */
-  String place(Carried state) {
+  String place(CarriedForces state) {
     return "";
   }
 
@@ -58,16 +58,16 @@ abstract class Checking<D> {
   }
 
   /** Share of the resistance that is used; its forces are known. */
-  double utilisation(Carried state) {
+  double utilisation(CarriedForces state) {
     return used(worst(state));
   }
 
   /** Why it cannot be made in a state. */
-  final Optional<String> whyNot(Carried state) {
+  final Optional<String> whyNot(CarriedForces state) {
     return open(state).or(() -> rule.law().lacks(worst(state)));
   }
 
-  final CheckResult result(Carried state) {
+  final CheckResult result(CarriedForces state) {
     Optional<String> whyNot = whyNot(state);
     if (whyNot.isPresent()) {
       return new NotChecked(part, what, whyNot.get());

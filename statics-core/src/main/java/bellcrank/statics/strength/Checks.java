@@ -55,7 +55,7 @@ public record Checks(List<Checked> checked, List<NotChecked> notChecked, List<St
    */
   public static Checks of(Balance balance, Sizing sizing, Rules rules) {
     Plan plan = new Plan(balance.device(), sizing, rules);
-    Carried state = Carried.of(balance, plan.needs());
+    CarriedForces state = CarriedForces.of(balance, plan.needs());
     List<Checked> checked = new ArrayList<>();
     List<NotChecked> open = new ArrayList<>();
     for (Checking<?> checking : plan.checkings()) {

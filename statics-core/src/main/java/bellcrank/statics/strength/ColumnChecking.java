@@ -41,12 +41,12 @@ final class ColumnChecking extends Checking<ColumnDemand> {
   }
 
   @Override
-  Optional<String> open(Carried state) {
+  Optional<String> open(CarriedForces state) {
     return bars.stream().flatMap(bar -> state.barOpen(bar).stream()).findFirst();
   }
 
   @Override
-  ColumnDemand worst(Carried state) {
+  ColumnDemand worst(CarriedForces state) {
     double compression = 0;
     double moment = 0;
     for (int bar : bars) {

@@ -26,7 +26,7 @@ final class CourseSearch {
   private final double to;
 
   /** Room for one mixed state, made with the first pose. */
-  private final List<Carried> room = new ArrayList<>();
+  private final List<CarriedForces> room = new ArrayList<>();
 
   private final List<Worst> worst = new ArrayList<>();
   private final Set<NotChecked> notChecked = new LinkedHashSet<>();

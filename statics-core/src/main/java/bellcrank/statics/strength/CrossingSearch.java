@@ -16,14 +16,14 @@ final class CrossingSearch {
 
   private final Checking<?> checking;
   private final PoseForces forces;
-  private final Carried mixed;
+  private final CarriedForces mixed;
 
   /**
    * A search.
    *
    * @param mixed room for a state of the same needs
    */
-  CrossingSearch(Checking<?> checking, PoseForces forces, Carried mixed) {
+  CrossingSearch(Checking<?> checking, PoseForces forces, CarriedForces mixed) {
     this.checking = checking;
     this.forces = forces;
     this.mixed = mixed;

@@ -21,18 +21,18 @@ final class CutWeldChecking extends Checking<WeldDemand> {
   }
 
   @Override
-  Optional<String> open(Carried state) {
+  Optional<String> open(CarriedForces state) {
     return state.barOpen(bar);
   }
 
   @Override
-  WeldDemand worst(Carried state) {
+  WeldDemand worst(CarriedForces state) {
     WeldDemand before = side(state, false);
     WeldDemand after = side(state, true);
     return after.size() > before.size() ? after : before;
   }
 
-  private WeldDemand side(Carried state, boolean after) {
+  private WeldDemand side(CarriedForces state, boolean after) {
     BarLine line = state.bar(bar);
     int piece = line.piece(at, after);
     double normal = line.normal(piece, at) / count;

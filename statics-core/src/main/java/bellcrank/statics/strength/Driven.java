@@ -41,8 +41,8 @@ record Driven(
 
   PoseForces forces(Pose pose, Needs needs) {
     return new PoseForces(
-        Carried.of(balance(pose, 0), needs),
-        Carried.of(balance(pose, 1), needs),
+        CarriedForces.of(balance(pose, 0), needs),
+        CarriedForces.of(balance(pose, 1), needs),
         Limits.concern(device)
             ? Optional.of(Limits.of(device, loadCase, pose, foundations).limit(driving))
             : Optional.empty());

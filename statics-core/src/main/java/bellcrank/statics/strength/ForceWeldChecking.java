@@ -26,12 +26,12 @@ final class ForceWeldChecking extends Checking<WeldDemand> {
   }
 
   @Override
-  Optional<String> open(Carried state) {
+  Optional<String> open(CarriedForces state) {
     return state.forceOpen(force);
   }
 
   @Override
-  WeldDemand worst(Carried state) {
+  WeldDemand worst(CarriedForces state) {
     Frame frame = state.frame(force);
     double cosine = frame.cosine();
     double sine = frame.sine();

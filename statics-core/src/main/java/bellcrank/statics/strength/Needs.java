@@ -4,7 +4,7 @@ import bellcrank.statics.device.Bar;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The numbers that checks read from a balance; each has a place in {@link Carried}. */
+/** The numbers that checks read from a balance; each has a place in {@link CarriedForces}. */
 final class Needs {
 
   record BarOf(String member, Bar bar) {}

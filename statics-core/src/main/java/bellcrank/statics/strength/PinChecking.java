@@ -16,12 +16,12 @@ final class PinChecking extends Checking<PinDemand> {
   }
 
   @Override
-  Optional<String> open(Carried state) {
+  Optional<String> open(CarriedForces state) {
     return forces.stream().flatMap(force -> state.forceOpen(force).stream()).findFirst();
   }
 
   @Override
-  PinDemand worst(Carried state) {
+  PinDemand worst(CarriedForces state) {
     double greatest = 0;
     for (int force : forces) {
       greatest = Math.max(greatest, state.size(force));

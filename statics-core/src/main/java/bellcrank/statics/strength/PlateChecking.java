@@ -21,12 +21,12 @@ final class PlateChecking extends Checking<PlateDemand> {
   }
 
   @Override
-  Optional<String> open(Carried state) {
+  Optional<String> open(CarriedForces state) {
     return state.forceOpen(force);
   }
 
   @Override
-  PlateDemand worst(Carried state) {
+  PlateDemand worst(CarriedForces state) {
     return new PlateDemand(state.size(force), joint, plate);
   }
 }

@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param one with the driving loads as they are stated
  * @param limit how far the device holds; empty if it has no part that could give way
  */
-record PoseForces(Carried none, Carried one, Optional<Limit> limit) {
+record PoseForces(CarriedForces none, CarriedForces one, Optional<Limit> limit) {
 
   /** The multiple at which the device gives way, if it does. */
   Optional<Limit.End.At> end() {

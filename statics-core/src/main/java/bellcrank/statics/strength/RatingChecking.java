@@ -34,14 +34,14 @@ final class RatingChecking extends Checking<RatingDemand> {
   }
 
   @Override
-  Optional<String> open(Carried state) {
+  Optional<String> open(CarriedForces state) {
     return tension >= 0
         ? state.tensionOpen(tension)
         : forces.stream().flatMap(force -> state.forceOpen(force).stream()).findFirst();
   }
 
   @Override
-  RatingDemand worst(Carried state) {
+  RatingDemand worst(CarriedForces state) {
     double greatest = 0;
     if (tension >= 0) {
       greatest = Math.max(Math.abs(state.tension(tension)), Math.abs(state.endTension(tension)));

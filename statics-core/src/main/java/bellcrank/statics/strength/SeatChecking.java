@@ -20,12 +20,12 @@ final class SeatChecking extends Checking<SeatDemand> {
   }
 
   @Override
-  Optional<String> open(Carried state) {
+  Optional<String> open(CarriedForces state) {
     return state.forceOpen(force);
   }
 
   @Override
-  SeatDemand worst(Carried state) {
+  SeatDemand worst(CarriedForces state) {
     Vector push = Vector.of(state.x(force), state.y(force));
     if (push.norm() == 0) {
       return new SeatDemand(0, seat);

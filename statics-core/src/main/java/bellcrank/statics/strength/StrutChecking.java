@@ -17,7 +17,7 @@ final class StrutChecking extends Checking<ColumnDemand> {
   }
 
   @Override
-  Optional<String> open(Carried state) {
+  Optional<String> open(CarriedForces state) {
     return state.tensionOpen(tension);
   }
 
@@ -27,7 +27,7 @@ final class StrutChecking extends Checking<ColumnDemand> {
   }
 
   @Override
-  ColumnDemand worst(Carried state) {
+  ColumnDemand worst(CarriedForces state) {
     return new ColumnDemand(
         Math.max(0, -state.tension(tension)), 0, state.length(tension), ends, sized);
   }

@@ -17,7 +17,7 @@ final class StrutStressChecking extends Checking<BarDemand> {
   }
 
   @Override
-  Optional<String> open(Carried state) {
+  Optional<String> open(CarriedForces state) {
     return state.tensionOpen(tension);
   }
 
@@ -27,7 +27,7 @@ final class StrutStressChecking extends Checking<BarDemand> {
   }
 
   @Override
-  BarDemand worst(Carried state) {
+  BarDemand worst(CarriedForces state) {
     return new BarDemand(state.tension(tension), 0, 0, sized);
   }
 }

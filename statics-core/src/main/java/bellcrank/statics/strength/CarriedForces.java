@@ -21,7 +21,7 @@ import java.util.Optional;
  * What the parts carry in one state, in the order of the {@link Needs}. States of one device in one
  * pose can be mixed, since forces follow the loads linearly.
  */
-final class Carried {
+final class CarriedForces {
 
   private final List<BarLine> bars = new ArrayList<>();
   private final List<Optional<String>> barsOpen = new ArrayList<>();
@@ -35,7 +35,7 @@ final class Carried {
   private final double[] endTensions;
   private final double[] lengths;
 
-  private Carried(Needs needs) {
+  private CarriedForces(Needs needs) {
     x = new double[needs.forces().size()];
     y = new double[x.length];
     couples = new double[x.length];
@@ -44,8 +44,8 @@ final class Carried {
     lengths = new double[tensions.length];
   }
 
-  static Carried of(Balance balance, Needs needs) {
-    Carried all = new Carried(needs);
+  static CarriedForces of(Balance balance, Needs needs) {
+    CarriedForces all = new CarriedForces(needs);
     Map<String, List<BarForces>> cut = new HashMap<>();
     for (Needs.BarOf need : needs.bars()) {
       List<BarForces> member =
@@ -138,8 +138,8 @@ final class Carried {
   }
 
   /** A state to be filled by mixing this with another of the same needs. */
-  Carried empty(Needs needs) {
-    Carried room = new Carried(needs);
+  CarriedForces empty(Needs needs) {
+    CarriedForces room = new CarriedForces(needs);
     bars.forEach(bar -> room.bars.add(bar.empty()));
     room.barsOpen.addAll(barsOpen);
     room.frames.addAll(frames);
@@ -150,7 +150,7 @@ final class Carried {
   }
 
   /** Becomes {@code none + multiple · (one − none)}. */
-  void mix(Carried none, Carried one, double multiple) {
+  void mix(CarriedForces none, CarriedForces one, double multiple) {
     for (int k = 0; k < bars.size(); k++) {
       bars.get(k).mix(none.bars.get(k), one.bars.get(k), multiple);
     }
