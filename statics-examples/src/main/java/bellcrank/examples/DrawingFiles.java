@@ -11,7 +11,6 @@ import bellcrank.statics.drawing.FreeBodyDrawing;
 import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.units.UnitSystem;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -30,12 +29,6 @@ record DrawingFiles(String folder) {
 
   /** Of a device with more bodies than this, only the whole is drawn. */
   private static final int MOST_BODIES = 60;
-
-  /** How far into a file the mark of a drawing is looked for. */
-  private static final int HEAD = 2000;
-
-  /** What every drawing of the library has in its first element. */
-  private static final String MARK = "data-drawing=\"bellcrank\"";
 
   /**
    * Draws the device of a file and, for each of its cases, the free bodies and their polygons.
@@ -72,16 +65,7 @@ record DrawingFiles(String folder) {
   }
 
   private static void refuseForeign(Path file, List<Refusal> refusals) throws IOException {
-    if (!Files.exists(file)) {
-      return;
-    }
-    boolean own = false;
-    if (Files.isRegularFile(file)) {
-      try (InputStream in = Files.newInputStream(file)) {
-        own = new String(in.readNBytes(HEAD), StandardCharsets.UTF_8).contains(MARK);
-      }
-    }
-    if (!own) {
+    if (!OwnDrawing.mayTake(file)) {
       refusals.add(
           Refusal.of(
               file.toString(),
