@@ -168,9 +168,12 @@ final class DimensionShapes {
 
   /** The angle at a place between two ways of the world. */
   void angle(Point at, Vector first, Vector second) {
+    angleOnSheet(view.at(at), first, second);
+  }
+
+  private void angleOnSheet(Point vertex, Vector first, Vector second) {
     double start = Math.atan2(first.y(), first.x());
     double swept = Math.atan2(first.cross(second), first.dot(second));
-    Point vertex = view.at(at);
     Pen pen = Pen.from(Pen.on(vertex, ARC, start)).arc(vertex, ARC, start, start + swept);
     scene.draw(Layer.CONSTRUCTION, "measure", pen);
     double middle = start + swept / 2;
@@ -186,12 +189,13 @@ final class DimensionShapes {
   /** The slope of a force: its acute angle to the level, on the side on which its arrow lies. */
   void slope(Point at, Arrow arrow) {
     Point place = view.at(at);
-    Point free =
-        arrow.tail().distance(place) > arrow.tip().distance(place) ? arrow.tail() : arrow.tip();
-    Vector seen = place.to(free);
+    boolean pulls = arrow.tail().distance(place) <= arrow.tip().distance(place);
+    // an arrow that was moved aside does not begin at the place of its force
+    Point near = pulls ? arrow.tail() : arrow.tip();
+    Vector seen = near.to(pulls ? arrow.tip() : arrow.tail());
     Vector way = Vector.of(seen.x(), -seen.y());
     Vector level = Vector.of(Math.signum(way.x()), 0);
-    scene.draw(Layer.CONSTRUCTION, "measure", Pen.line(place, place.plus(level.times(ARC + 12))));
-    angle(at, level, way);
+    scene.draw(Layer.CONSTRUCTION, "measure", Pen.line(near, near.plus(level.times(ARC + 12))));
+    angleOnSheet(near, level, way);
   }
 }

@@ -6,8 +6,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import bellcrank.statics.device.Couple;
 import bellcrank.statics.device.Device;
+import bellcrank.statics.device.End;
 import bellcrank.statics.device.ModelException;
+import bellcrank.statics.device.Reeving;
 import bellcrank.statics.device.SpreadLoad;
+import bellcrank.statics.device.Stop;
+import bellcrank.statics.device.Turn;
 import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.geometry.Direction;
 import bellcrank.statics.geometry.Vector;
@@ -187,6 +191,37 @@ final class FreeBodyDrawingTest {
     assertThat(picture.texts()).contains("2 m", "1.5 m", "36.87°");
     assertThat(picture(Yard.jib(), DrawingOptions.USUAL.withMeasurements(List.of())).texts())
         .doesNotContain("2 m");
+  }
+
+  /** The rope runs along the jib, over a sheave; its arrow is moved aside. */
+  @Test
+  void theSlopeOfAnArrowThatIsMovedAsideIsThatOfItsForce() {
+    Device loft =
+        Device.named("loft jib")
+            .point("heel", 0, 2)
+            .point("tip", 1.6, 3.2) // 3 in 4
+            .point("ring", 0, 3.2)
+            .point("winch", 0.02, 2.14)
+            .point("crate", 1.7, 1)
+            .member("jib", "heel", "tip")
+            .joint("crate")
+            .pin("heel", "heel", "jib", "ground")
+            .line("tie", End.of("jib", "tip"), End.of("ground", "ring"))
+            .connect(
+                new Reeving(
+                    "rope",
+                    List.of(
+                        Stop.end("ground", "winch"),
+                        Stop.sheave("jib", "tip", 0.1, Turn.CLOCKWISE),
+                        Stop.end("crate", "crate")),
+                    1,
+                    Reeving.Hauling.IDEAL))
+            .force("goods", "crate", "crate", Vector.of(0, -540))
+            .build();
+    FreeBodyDrawing jib = FreeBodyDrawing.of(Balance.of(loft), List.of("jib"));
+    assertThat(Picture.of(jib.svg()).isWellMade().texts())
+        .filteredOn(text -> text.endsWith("°"))
+        .containsExactly("36.87°", "36.87°");
   }
 
   @Test

@@ -41,9 +41,12 @@ final class DecidedProgramsTest {
     String[] ways = {"-0.0800", "-0.0400", "0", "0.0200", "0.0300", "0.0350"};
     for (String way : ways) {
       double tangent = tangent(Double.parseDouble(way));
-      String[] told = run.after("plate " + way + " m down").split(", advantage ");
-      ProgramRun.isTold(way, told[0].replace("hand ", ""), 2 * 600 * tangent, "N");
-      ProgramRun.isTold(way, told[1], 1 / (2 * tangent), "");
+      String told = run.after("plate " + way + " m down");
+      int comma = told.indexOf(", advantage ");
+      String hand = told.substring("hand ".length(), comma);
+      ProgramRun.isTold(way, hand, 2 * 600 * tangent, "N");
+      ProgramRun.isTold(
+          way, told.substring(comma + ", advantage ".length()), 1 / (2 * tangent), "");
     }
     run.tells("the hand pushes most", 2 * 600 * tangent(-0.1), "N");
     run.tells("  with the plate down by", -0.1, "m");
