@@ -3,7 +3,6 @@ package bellcrank.examples.programs;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import bellcrank.examples.YamlFiles;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.FileAlreadyExistsException;
@@ -53,7 +52,7 @@ final class NotebookTest {
 
   @Test
   void theReadmeNamesEachProgramAndHowItIsRun() throws Exception {
-    Path top = YamlFiles.device("barrel-derrick").getParent().getParent().getParent();
+    Path top = Path.of("..");
     List<String> named =
         Files.readAllLines(top.resolve("README.md")).stream()
             .map(ROW::matcher)
