@@ -49,6 +49,12 @@ final class BarChecking extends Checking<BarDemand> {
     return check.name() + " of " + bar.start() + "–" + bar.end();
   }
 
+  /** Where axial strengths differ, as along the grain of timber, the weighted stress has bends. */
+  @Override
+  boolean isConvex() {
+    return super.isConvex() && weights.length == 2;
+  }
+
   @Override
   Factor factor(BarDemand demand) {
     return rule().factor(sized.material());

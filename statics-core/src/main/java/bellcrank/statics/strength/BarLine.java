@@ -45,6 +45,16 @@ final class BarLine {
     return line;
   }
 
+  /** A line with pieces at some places, to be filled. */
+  static BarLine of(double[] starts, double[] ends) {
+    return new BarLine(starts.clone(), ends.clone());
+  }
+
+  /** The coefficients of all pieces, ten each, to be written to. */
+  double[] numbers() {
+    return numbers;
+  }
+
   /** A line that carries nothing, for a bar whose forces are open. */
   static BarLine none() {
     return new BarLine(new double[] {0}, new double[] {0});

@@ -3,6 +3,7 @@ package bellcrank.statics.strength;
 import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.Connection;
 import bellcrank.statics.device.Measure;
+import bellcrank.statics.device.Pose;
 import bellcrank.statics.device.Reeving;
 import bellcrank.statics.device.Wrap;
 import bellcrank.statics.equilibrium.Answer;
@@ -10,6 +11,7 @@ import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.equilibrium.BarForces;
 import bellcrank.statics.equilibrium.InsideForce;
 import bellcrank.statics.equilibrium.Reaction;
+import bellcrank.statics.equilibrium.internal.StateReader;
 import bellcrank.statics.geometry.Frame;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -137,6 +139,49 @@ final class CarriedForces {
     return "it is not told";
   }
 
+  /** A state of known forces, to be filled by {@link #read}. */
+  static CarriedForces known(Needs needs, StateReader reader) {
+    CarriedForces all = new CarriedForces(needs);
+    for (int k = 0; k < needs.bars().size(); k++) {
+      double[] starts = new double[reader.pieces(k)];
+      double[] ends = new double[starts.length];
+      for (int piece = 0; piece < starts.length; piece++) {
+        starts[piece] = reader.start(k, piece);
+        ends[piece] = reader.end(k, piece);
+      }
+      all.bars.add(BarLine.of(starts, ends));
+      all.barsOpen.add(Optional.empty());
+    }
+    for (int k = 0; k < all.x.length; k++) {
+      all.frames.add(Frame.IDENTITY);
+      all.forcesOpen.add(Optional.empty());
+    }
+    for (int k = 0; k < all.tensions.length; k++) {
+      all.tensionsOpen.add(Optional.empty());
+    }
+    return all;
+  }
+
+  /** Reads the state that was solved last. */
+  void read(StateReader reader, List<Reading.Force> parts, List<Reading.Tension> lines, Pose pose) {
+    for (int k = 0; k < bars.size(); k++) {
+      reader.bar(k, bars.get(k).numbers());
+    }
+    for (int k = 0; k < x.length; k++) {
+      Reading.Force part = parts.get(k);
+      x[k] = reader.x(k) * part.share();
+      y[k] = reader.y(k) * part.share();
+      couples[k] = reader.couple(k) * part.share();
+      frames.set(k, pose.frame(part.body()));
+    }
+    for (int k = 0; k < tensions.length; k++) {
+      Reading.Tension line = lines.get(k);
+      tensions[k] = line.first().factor() * reader.unknown(line.first().column()) / line.count();
+      endTensions[k] = line.last().factor() * reader.unknown(line.last().column()) / line.count();
+      lengths[k] = line.length(pose);
+    }
+  }
+
   /** A state to be filled by mixing this with another of the same needs. */
   CarriedForces empty(Needs needs) {
     CarriedForces room = new CarriedForces(needs);
@@ -145,7 +190,6 @@ final class CarriedForces {
     room.frames.addAll(frames);
     room.forcesOpen.addAll(forcesOpen);
     room.tensionsOpen.addAll(tensionsOpen);
-    System.arraycopy(lengths, 0, room.lengths, 0, lengths.length);
     return room;
   }
 
@@ -159,6 +203,10 @@ final class CarriedForces {
     mix(couples, none.couples, one.couples, multiple);
     mix(tensions, none.tensions, one.tensions, multiple);
     mix(endTensions, none.endTensions, one.endTensions, multiple);
+    System.arraycopy(one.lengths, 0, lengths, 0, lengths.length);
+    for (int k = 0; k < frames.size(); k++) {
+      frames.set(k, one.frames.get(k));
+    }
   }
 
   private static void mix(double[] to, double[] none, double[] one, double multiple) {
@@ -169,12 +217,12 @@ final class CarriedForces {
 
   /** Largest number that a state holds; 0 where nothing is carried. */
   boolean isZero() {
-    return bars.stream().allMatch(BarLine::isZero)
-        && isZero(x)
-        && isZero(y)
-        && isZero(couples)
-        && isZero(tensions)
-        && isZero(endTensions);
+    for (BarLine bar : bars) {
+      if (!bar.isZero()) {
+        return false;
+      }
+    }
+    return isZero(x) && isZero(y) && isZero(couples) && isZero(tensions) && isZero(endTensions);
   }
 
   private static boolean isZero(double[] numbers) {

@@ -44,6 +44,11 @@ abstract class Checking<D> {
     return what;
   }
 
+  /** Whether the share that is used is convex in the multiple of the driving loads. */
+  boolean isConvex() {
+    return rule.law().isProportional();
+  }
+
   /** What strengths are divided by; it may depend on the material. */
   Factor factor(D demand) {
     return rule.factor();

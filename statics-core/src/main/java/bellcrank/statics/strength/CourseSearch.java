@@ -5,8 +5,11 @@ import bellcrank.statics.motion.internal.Peak;
 import bellcrank.statics.strength.CheckResult.NotChecked;
 import bellcrank.statics.strength.TravelCapacity.Worst;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -18,15 +21,23 @@ import java.util.Set;
  */
 final class CourseSearch {
 
+  /** Share of a step that is a little way in from an end. */
+  private static final double NEXT_TO = 1e-4;
+
+  /** At each of so many steps it is asked whether the device holds at all. */
+  private static final int ASKED = 10;
+
   private final Course course;
   private final Driven driven;
   private final Plan plan;
   private final int steps;
   private final double from;
   private final double to;
+  private final CourseForces forces;
+  private final CarriedForces mixed;
 
-  /** Room for one mixed state, made with the first pose. */
-  private final List<CarriedForces> room = new ArrayList<>();
+  /** Forces by balances, which tell everything, in the poses that are told of. */
+  private final Map<Double, PoseForces> told = new HashMap<>();
 
   private final List<Worst> worst = new ArrayList<>();
   private final Set<NotChecked> notChecked = new LinkedHashSet<>();
@@ -39,6 +50,8 @@ final class CourseSearch {
     this.steps = steps;
     from = course.least().drive();
     to = course.greatest().drive();
+    forces = new CourseForces(course, driven, plan.needs());
+    mixed = forces.room();
     notChecked.addAll(plan.missing());
   }
 
@@ -59,28 +72,27 @@ final class CourseSearch {
     return step == steps ? to : from + (to - from) * step / steps;
   }
 
-  private PoseForces forces(double drive) {
-    PoseForces forces = driven.forces(course.pose(drive), plan.needs());
-    if (room.isEmpty()) {
-      room.add(forces.none().empty(plan.needs()));
-    }
-    return forces;
+  private PoseForces told(double drive) {
+    return told.computeIfAbsent(drive, at -> driven.forces(course.pose(at), plan.needs()));
   }
 
   void run() {
     int all = plan.checkings().size();
     double[] least = new double[all + 1];
     int[] place = new int[all + 1];
-    java.util.Arrays.fill(least, Double.POSITIVE_INFINITY);
+    Arrays.fill(least, Double.POSITIVE_INFINITY);
     for (int step = 0; step <= steps; step++) {
-      PoseForces forces = forces(drive(step));
-      Holding.remarkOfSome(forces).ifPresent(remarks::add);
+      PoseForces here = forces.at(drive(step));
       for (int k = 0; k <= all; k++) {
-        double here = multiple(k, forces, least[k]);
-        if (here < least[k]) {
-          least[k] = here;
+        double multiple = multiple(k, here, least[k]);
+        if (multiple < least[k]) {
+          least[k] = multiple;
           place[k] = step;
         }
+      }
+      boolean asks = here.limit().isPresent() || step % ASKED == 0 || step == steps;
+      if (asks) {
+        Holding.remarkOfSome(driven.limit(course.pose(drive(step)))).ifPresent(remarks::add);
       }
     }
     for (int k = 0; k <= all; k++) {
@@ -95,16 +107,18 @@ final class CourseSearch {
    *
    * @param known a multiple that is of interest only if this one is less
    */
-  private double multiple(int k, PoseForces forces, double known) {
+  private double multiple(int k, PoseForces here, double known) {
     if (k == plan.checkings().size()) {
-      return forces.end().map(at -> Math.max(0, at.value())).orElse(Double.POSITIVE_INFINITY);
+      return here.farthest();
     }
     Checking<?> checking = plan.checkings().get(k);
-    CrossingSearch search = new CrossingSearch(checking, forces, room.get(0));
-    Optional<String> whyNot = search.whyNot();
-    if (whyNot.isPresent()) {
-      notChecked.add(new NotChecked(checking.part(), checking.what(), whyNot.get()));
-      return Double.POSITIVE_INFINITY;
+    CrossingSearch search = new CrossingSearch(checking, here, mixed);
+    if (search.isOpen()) {
+      Optional<String> whyNot = search.whyNot();
+      if (whyNot.isPresent()) {
+        notChecked.add(new NotChecked(checking.part(), checking.what(), whyNot.get()));
+        return Double.POSITIVE_INFINITY;
+      }
     }
     if (known < Double.POSITIVE_INFINITY && !search.isUsedUpAt(known)) {
       return known;
@@ -127,23 +141,37 @@ final class CourseSearch {
     double high = drive(Math.min(steps, step + 1));
     double drive = drive(step);
     double multiple = known;
-    if (high > low && known > 0) {
-      double found =
-          Peak.of(at -> 1 / multiple(k, forces(at), Double.POSITIVE_INFINITY), low, high);
-      double there = multiple(k, forces(found), Double.POSITIVE_INFINITY);
+    if (high > low && known > 0 && !isLeastAtEnd(k, known, step)) {
+      double found = Peak.of(at -> 1 / there(k, at), low, high);
+      double there = there(k, found);
       if (there < known) {
         drive = found;
         multiple = there;
       }
     }
-    PoseForces forces = forces(drive);
     double share = to > from ? (drive - from) / (to - from) : 0;
-    Optional<Crossing> crossing =
-        k == plan.checkings().size()
-            ? forces.end().map(Crossing.GivesWay::new)
-            : new CrossingSearch(plan.checkings().get(k), forces, room.get(0)).crossing(multiple);
+    Optional<Crossing> crossing = crossing(k, drive, multiple);
     if (crossing.isPresent()) {
       worst.add(new Worst(crossing.get(), drive, share));
     }
+  }
+
+  /** At an end of the course: whether it gets no worse a little way in. */
+  private boolean isLeastAtEnd(int k, double known, int step) {
+    double inwards = (to - from) / steps * NEXT_TO;
+    return (step == 0 && there(k, from + inwards) >= known)
+        || (step == steps && there(k, to - inwards) >= known);
+  }
+
+  private double there(int k, double at) {
+    PoseForces here = k == plan.checkings().size() ? forces.at(at) : forces.alone(at);
+    return multiple(k, here, Double.POSITIVE_INFINITY);
+  }
+
+  private Optional<Crossing> crossing(int k, double drive, double multiple) {
+    PoseForces here = told(drive);
+    return k == plan.checkings().size()
+        ? here.end().map(Crossing.GivesWay::new)
+        : new CrossingSearch(plan.checkings().get(k), here, mixed).crossing(multiple);
   }
 }

@@ -43,14 +43,23 @@ final class CrossingSearch {
     return checking.whyNot(mixed);
   }
 
-  private double used(double multiple) {
+  /** Share that is used at a multiple. */
+  double used(double multiple) {
     mixed.mix(forces.none(), forces.one(), multiple);
     return checking.utilisation(mixed);
   }
 
   /** Whether the limit is reached at a multiple, or already without the driving loads. */
   boolean isUsedUpAt(double multiple) {
+    // between two places at which it is not reached, a convex function does not reach it
     return used(multiple) >= 1 || checking.utilisation(forces.none()) >= 1;
+  }
+
+  /** Whether something that it needs is open, or not known beyond all bounds. */
+  boolean isOpen() {
+    return checking.open(forces.one()).isPresent()
+        || checking.open(forces.none()).isPresent()
+        || checking.utilisation(forces.one()) == Double.POSITIVE_INFINITY;
   }
 
   private boolean isProportional() {
@@ -79,7 +88,9 @@ final class CrossingSearch {
           ? OptionalDouble.of(multiple)
           : OptionalDouble.empty();
     }
-    return FirstCrossing.of(this::used, forces.farthest());
+    return checking.isConvex()
+        ? FirstCrossing.ofConvex(this::used, forces.farthest())
+        : FirstCrossing.of(this::used, forces.farthest());
   }
 
   private Crossing.Certainty certainty(double multiple) {

@@ -7,6 +7,7 @@ import bellcrank.statics.device.Pose;
 import bellcrank.statics.device.Sought;
 import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.ground.Foundation;
+import bellcrank.statics.limits.Limit;
 import bellcrank.statics.limits.Limits;
 import bellcrank.statics.limits.Variation;
 import java.util.List;
@@ -39,12 +40,18 @@ record Driven(
     return Balance.of(device, Grown.by(loadCase, varied, multiple), pose);
   }
 
+  /** How far the device holds; empty if it has no part that could give way. */
+  Optional<Limit> limit(Pose pose) {
+    return Limits.concern(device)
+        ? Optional.of(Limits.of(device, loadCase, pose, foundations).limit(driving))
+        : Optional.empty();
+  }
+
+  /** The forces by two balances, which tell what is open. */
   PoseForces forces(Pose pose, Needs needs) {
-    return new PoseForces(
+    return PoseForces.of(
         CarriedForces.of(balance(pose, 0), needs),
         CarriedForces.of(balance(pose, 1), needs),
-        Limits.concern(device)
-            ? Optional.of(Limits.of(device, loadCase, pose, foundations).limit(driving))
-            : Optional.empty());
+        limit(pose));
   }
 }

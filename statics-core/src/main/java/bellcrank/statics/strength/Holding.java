@@ -20,8 +20,8 @@ final class Holding {
   }
 
   /** In one of many poses: the same words in all of them. */
-  static Optional<String> remarkOfSome(PoseForces forces) {
-    return forces.limit().flatMap(limit -> of(limit, "in some poses "));
+  static Optional<String> remarkOfSome(Optional<Limit> limits) {
+    return limits.flatMap(limit -> of(limit, "in some poses "));
   }
 
   private static Optional<String> of(Limit limit, String where) {

@@ -9,21 +9,28 @@ import java.util.Optional;
  *
  * @param none without the driving loads
  * @param one with the driving loads as they are stated
- * @param limit how far the device holds; empty if it has no part that could give way
+ * @param limit how far the device holds; empty if it has no part that could give way, or where it
+ *     was not asked
+ * @param farthest no multiple beyond this is looked at
  */
-record PoseForces(CarriedForces none, CarriedForces one, Optional<Limit> limit) {
+record PoseForces(CarriedForces none, CarriedForces one, Optional<Limit> limit, double farthest) {
+
+  static PoseForces of(CarriedForces none, CarriedForces one, Optional<Limit> limit) {
+    double farthest =
+        end(limit).map(at -> Math.max(0, at.value())).orElse(Double.POSITIVE_INFINITY);
+    return new PoseForces(none, one, limit, farthest);
+  }
 
   /** The multiple at which the device gives way, if it does. */
   Optional<Limit.End.At> end() {
+    return end(limit);
+  }
+
+  private static Optional<Limit.End.At> end(Optional<Limit> limit) {
     return limit.isPresent()
             && limit.get() instanceof Limit.Between between
             && between.greatest() instanceof Limit.End.At at
         ? Optional.of(at)
         : Optional.empty();
-  }
-
-  /** No multiple beyond this is looked at. */
-  double farthest() {
-    return end().map(at -> Math.max(0, at.value())).orElse(Double.POSITIVE_INFINITY);
   }
 }

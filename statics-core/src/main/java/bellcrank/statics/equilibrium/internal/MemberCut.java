@@ -75,6 +75,11 @@ public final class MemberCut {
         assembly.scale().x(device.point(point)), assembly.scale().y(device.point(point)));
   }
 
+  /** How it is split, if that is the same in all poses. */
+  Optional<CutShape> shape() {
+    return fixed;
+  }
+
   /** Whether it belongs to the assembly of a solved device: the numbers of actions are the same. */
   public boolean fits(Solved solved) {
     return solved.assembly.columns() == assembly.columns();

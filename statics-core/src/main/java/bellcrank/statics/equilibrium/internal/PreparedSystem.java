@@ -67,7 +67,7 @@ public final class PreparedSystem {
   }
 
   /** Numbers of one solve, used again and again. */
-  public final class Storage {
+  public final class Storage implements SolvedForces {
 
     private final Placements placements = assembly.placements();
     private final Actions actions = assembly.actions();
@@ -79,6 +79,7 @@ public final class PreparedSystem {
     private final FillPlan plan;
     private final double[] b = new double[assembly.rows()];
     private final double[] x = new double[assembly.columns()];
+    private LoadCase solvedCase = LoadCase.ALL_LOADS;
 
     private Storage() {
       assembly.evaluate(placements, actions);
@@ -110,6 +111,7 @@ public final class PreparedSystem {
     }
 
     private boolean solve(LoadCase loadCase) {
+      solvedCase = loadCase;
       if (!order.isSquare()) {
         return false;
       }
@@ -128,7 +130,28 @@ public final class PreparedSystem {
       return finite;
     }
 
-    /** Value of an unknown after a solve: N, or N·m divided by the size for couples. */
+    @Override
+    public Placements placements() {
+      return placements;
+    }
+
+    /** The unit forces; all of them are as in the pose only after {@link #evaluate}. */
+    @Override
+    public Actions actions() {
+      return actions;
+    }
+
+    @Override
+    public LoadCase loadCase() {
+      return solvedCase;
+    }
+
+    /** Works out all unit forces in the pose; a solve leaves out those that it knows. */
+    void evaluate() {
+      assembly.evaluate(placements, actions);
+    }
+
+    @Override
     public double unknown(int column) {
       return x[column];
     }

@@ -10,7 +10,7 @@ import java.util.Optional;
  * A device solved at a pose under a case: numbers of the unknowns and everything needed to read
  * answers from them. Not changed after construction.
  */
-public final class Solved {
+public final class Solved implements SolvedForces {
 
   /** Share by which an answer may change under a self-stress and still count as determined. */
   private static final double DETERMINED_TOLERANCE = 1e-8;
@@ -105,7 +105,22 @@ public final class Solved {
     return assembly;
   }
 
-  /** Value of an unknown: N, or N·m divided by the size for couples. */
+  @Override
+  public Placements placements() {
+    return placements;
+  }
+
+  @Override
+  public Actions actions() {
+    return actions;
+  }
+
+  @Override
+  public LoadCase loadCase() {
+    return loadCase;
+  }
+
+  @Override
   public double unknown(int column) {
     return solution.x()[column];
   }

@@ -47,6 +47,34 @@ public final class FirstCrossing {
   }
 
   /**
+   * Searches upwards from zero where the function is convex: its chords point beyond the crossing,
+   * so a few looks are enough.
+   *
+   * @param function convex, below one at zero
+   * @param end no number beyond it is looked at
+   * @return the number; empty if the function stays below one
+   */
+  public static OptionalDouble ofConvex(DoubleUnaryOperator function, double end) {
+    double start = function.applyAsDouble(0);
+    double below = 0;
+    double reach = Math.min(1, end);
+    while (below < end && below < FARTHEST) {
+      double value = function.applyAsDouble(reach);
+      if (value >= 1) {
+        return OptionalDouble.of(value == 1 ? reach : root(function, below, reach));
+      }
+      double chord =
+          value > start ? reach + (1 - value) * reach / (value - start) : Double.POSITIVE_INFINITY;
+      below = reach;
+      reach = Math.min(end, Math.min(FARTHEST, chord < 2 * FARTHEST ? chord : 2 * reach));
+      if (reach > below && Math.abs(function.applyAsDouble(reach) - 1) <= ACCURACY) {
+        return OptionalDouble.of(reach);
+      }
+    }
+    return OptionalDouble.empty();
+  }
+
+  /**
    * A crossing between two numbers.
    *
    * @param function below one at the first, one or more at the second
