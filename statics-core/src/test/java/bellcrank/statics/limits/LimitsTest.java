@@ -13,8 +13,10 @@ import bellcrank.statics.device.Force;
 import bellcrank.statics.device.Line;
 import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.device.ModelException;
+import bellcrank.statics.device.Pin;
 import bellcrank.statics.device.Pose;
 import bellcrank.statics.device.Roller;
+import bellcrank.statics.device.Screw;
 import bellcrank.statics.device.Sides;
 import bellcrank.statics.device.Sought;
 import bellcrank.statics.equilibrium.Answer;
@@ -359,6 +361,28 @@ class LimitsTest {
   }
 
   /** Friction circle r·sin φ: at the limit the reaction passes it at that distance. */
+  /** The couple at the screw has room both ways, so no part is at its limit in every state. */
+  @Test
+  void aPressOnADryPinHoldsWithinTheRangeOfItsScrew() {
+    Device press =
+        Device.named("press")
+            .point("hinge", 0, 0)
+            .point("ram", 0.5, 0)
+            .point("cap", 1.5, 0)
+            .point("nut", 1.5, 0.8)
+            .member("beam", "hinge", "ram", "cap")
+            .connect(new Pin("hinge", "hinge", List.of("beam", "ground"), 0.025, 0.2))
+            .connect(
+                new Screw(
+                    "screw", End.of("beam", "cap"), End.of("ground", "nut"), 0.008, 0.018, 0.12))
+            .force("cake", "beam", "ram", Vector.of(0, 9000))
+            .load(
+                new Sought(
+                    "crank", Sought.Want.COUPLE, "screw", Optional.empty(), Optional.empty()))
+            .build();
+    assertThat(Limits.of(press).verdict()).isEqualTo(new Verdict.Holds());
+  }
+
   @Test
   void aLeverOnADryPin() {
     Device lever = Yard.dryLever(0.2);

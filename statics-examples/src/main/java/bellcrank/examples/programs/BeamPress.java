@@ -42,12 +42,10 @@ public final class BeamPress {
     notebook.value("couple on a smooth screw", smooth.number("screw.raising"), Dimension.MOMENT);
 
     // Now the thread rubs with 0.12, and the pin in its bearing with 0.2. A dry pin gives a couple
-    // of
-    // up to its radius × sin φ × its force, one way or the other. So the couple at the crank may
-    // lie
-    // anywhere in a range while the press rests.
+    // of up to its radius × sin φ × its force, one way or the other. So the couple at the crank may
+    // lie anywhere in a range while the press rests.
     Limits limits = Limits.of(press(0.2, 0.12));
-    notebook.write("With friction:");
+    notebook.write("With friction: " + limits.verdict().words());
     Optional<Range> crank = limits.range("crank");
     crank.ifPresent(
         range -> {

@@ -58,7 +58,7 @@ public final class AtLimit {
     for (Branch branch : states.parts().branches()) {
       for (Bound bound : branch.atLimit(extreme.forces, slack)) {
         Extreme roomiest = there.greatest(Goal.forces(away(states, bound)), wide);
-        boolean room = roomiest.isFound() && branch.miss(roomiest.forces) < -slack;
+        boolean room = roomiest.isFound() && branch.room(bound, roomiest.forces) > slack;
         if (!room && roomiest.kind() != Extreme.Kind.UNBOUNDED) {
           always.add(bound);
         }

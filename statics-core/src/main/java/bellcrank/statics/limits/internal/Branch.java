@@ -41,4 +41,10 @@ sealed interface Branch permits DryPin, ScrewThread {
 
   /** Which condition is at its limit at a state, to a force that does not matter. */
   List<Bound> atLimit(double[] forces, double slack);
+
+  /**
+   * How far a state is from the limit of one of the conditions of {@link #atLimit}. At the opposite
+   * limit there is plenty of room: a part that can be there is not at its limit in every state.
+   */
+  double room(Bound bound, double[] forces);
 }

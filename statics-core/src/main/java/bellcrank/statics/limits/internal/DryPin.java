@@ -116,4 +116,9 @@ final class DryPin implements Branch {
     int side = forces[couple] < 0 ? -1 : 1;
     return List.of(new Bound(connection, Bound.Kind.PIN, side, 0, new int[] {couple}, side));
   }
+
+  @Override
+  public double room(Bound bound, double[] forces) {
+    return circle * Math.hypot(forces[fx], forces[fy]) - bound.sum(forces);
+  }
 }

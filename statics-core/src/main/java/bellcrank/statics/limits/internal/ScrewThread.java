@@ -121,4 +121,9 @@ final class ScrewThread implements Branch {
     }
     return bounds;
   }
+
+  @Override
+  public double room(Bound bound, double[] forces) {
+    return bound.limit - bound.sum(forces);
+  }
 }
