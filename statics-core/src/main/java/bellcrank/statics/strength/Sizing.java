@@ -1,6 +1,7 @@
 package bellcrank.statics.strength;
 
 import bellcrank.statics.device.Bar;
+import bellcrank.statics.device.Device;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -142,6 +143,16 @@ public final class Sizing {
    */
   public List<Detail> details() {
     return details;
+  }
+
+  /**
+   * Checks that a device has what this names, and that it is what it is taken for.
+   *
+   * @param device the device
+   * @throws bellcrank.statics.device.ModelException listing everything that does not fit
+   */
+  public void check(Device device) {
+    SizingCheck.of(this, Rules.of(method), device);
   }
 
   @Override

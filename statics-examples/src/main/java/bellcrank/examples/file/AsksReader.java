@@ -22,6 +22,8 @@ final class AsksReader {
   private final Reading reading;
   private final Optional<Device> device;
   private final List<String> cases;
+  private boolean ofStrength;
+  private Dimension drive = Dimension.ANGLE;
 
   /**
    * The device is empty if it could not be built; names in asks are then checked by half. The cases
@@ -31,6 +33,12 @@ final class AsksReader {
     this.reading = reading;
     this.device = device;
     this.cases = cases;
+  }
+
+  /** From now on expectations may be about strength; the drive is measured so. */
+  void strength(Optional<Dimension> driven) {
+    ofStrength = true;
+    drive = driven.orElse(Dimension.ANGLE);
   }
 
   List<Ask> asks(Spot spot) {
@@ -54,7 +62,7 @@ final class AsksReader {
     Map<String, Mark> seen = new HashMap<>();
     Optional<Fields> fields = spot.fields("asks with values, such as ram: {value: 15, digits: 3}");
     for (Named named : fields.map(Fields::named).orElse(List.of())) {
-      Optional<Ask> ask = ask(named.text(), named.name());
+      Optional<Ask> ask = expected(named.text(), named.name());
       Optional<Fields> stated =
           named.value().fields("an expected value, such as {value: 15 N, digits: 3}");
       if (ask.isPresent() && stated.isPresent()) {
@@ -73,7 +81,11 @@ final class AsksReader {
   private Optional<Expectation> expectation(Ask ask, Named named, Fields fields) {
     fields.only(FileKeys.EXPECT);
     Draft draft = new Draft(reading, named.text(), named.name(), fields);
-    Optional<Dimension> dimension = AskDimension.of(ask, reading.parts());
+    Optional<StrengthAsk> strength = ofStrength ? StrengthAsk.of(ask) : Optional.empty();
+    Optional<Dimension> dimension =
+        strength.isPresent()
+            ? strength.get().dimension(reading.parts(), drive)
+            : AskDimension.of(ask, reading.parts());
     Optional<Expected> value =
         fields.need("value", "the expected value").flatMap(spot -> value(draft, spot, dimension));
     Optional<Integer> digits =
@@ -131,6 +143,20 @@ final class AsksReader {
       return Optional.of(new Expected.Words(text));
     } catch (ModelException e) {
       return spot.refuse("a text without control characters");
+    }
+  }
+
+  private Optional<Ask> expected(String text, Spot spot) {
+    try {
+      Optional<Ask> ask = ofStrength ? StrengthAsk.parse(text) : Optional.empty();
+      Optional<StrengthAsk> found = ask.flatMap(StrengthAsk::of);
+      if (found.isPresent() && device.isPresent()) {
+        found.get().check(device.get());
+      }
+      return ask.isPresent() ? ask : ask(text, spot);
+    } catch (ModelException e) {
+      e.problems().forEach(problem -> report(problem, spot));
+      return Optional.empty();
     }
   }
 

@@ -33,6 +33,8 @@ import java.util.Set;
  * @param tables what was taken from tables, one at most for each connection
  * @param travel how the device is to be driven; empty if the file does not say
  * @param inquiries what is asked beyond that
+ * @param sizing sections, materials and details; empty if the file has none
+ * @param driving the loads that grow until something gives; empty without a sizing
  */
 public record DeviceFile(
     Device device,
@@ -45,7 +47,9 @@ public record DeviceFile(
     Optional<SideStatement> side,
     List<TableFriction> tables,
     Optional<TravelPlan> travel,
-    Inquiries inquiries) {
+    Inquiries inquiries,
+    Optional<SizingStatement> sizing,
+    Optional<Driving> driving) {
 
   /**
    * Copies lists and map and checks that the file can be written.
@@ -61,10 +65,13 @@ public record DeviceFile(
    * @param tables what was taken from tables, one at most for each connection
    * @param travel how the device is to be driven; empty if the file does not say
    * @param inquiries what is asked beyond that
+   * @param sizing sections, materials and details; empty if the file has none
+   * @param driving the loads that grow until something gives; empty without a sizing
    * @throws ModelException if a unit is not known by its symbol, an ask has two expectations, a
    *     limit or the travel names what the device does not have, a foundation is under no contact
    *     base of the device or under one that has another already, the side view names what the
-   *     device does not have, or a connection has other friction than the table
+   *     device does not have, a connection has other friction than the table, sizing or driving
+   *     name what the device does not have, or there is a driving without a sizing
    */
   public DeviceFile {
     asks = List.copyOf(asks);
@@ -75,6 +82,11 @@ public record DeviceFile(
     travel.ifPresent(plan -> requireDriven(device, plan));
     side.ifPresent(one -> one.check(device));
     inquiries.check(device, travel);
+    sizing.ifPresent(one -> one.check(device));
+    driving.ifPresent(one -> LimitAsk.check("driving", one.variation(), device));
+    if (driving.isPresent() && sizing.isEmpty()) {
+      throw new ModelException("driving", "sizing", "none", "sections, of which one gives first");
+    }
     tables = List.copyOf(tables);
     requireOnce(tables);
     tables.forEach(one -> one.check(device));
@@ -94,6 +106,50 @@ public record DeviceFile(
             "expect", "value", amount.unit().symbol(), "a unit that its symbol states");
       }
     }
+  }
+
+  /**
+   * A file without a sizing.
+   *
+   * @param device the device
+   * @param about texts about it
+   * @param units units of the bare numbers in the file and of the answers
+   * @param asks further asks to be answered, in order
+   * @param expectations expected answers in order, one at most for each ask
+   * @param limits what is varied until the device gives way, by name, in order
+   * @param foundations what is under the contact bases, one at most for each
+   * @param side the device as seen along its plane, if that is asked
+   * @param tables what was taken from tables, one at most for each connection
+   * @param travel how the device is to be driven; empty if the file does not say
+   * @param inquiries what is asked beyond that
+   * @throws ModelException as the whole record does
+   */
+  public DeviceFile(
+      Device device,
+      About about,
+      UnitSystem units,
+      List<Ask> asks,
+      List<Expectation> expectations,
+      Map<String, Variation> limits,
+      List<Foundation> foundations,
+      Optional<SideStatement> side,
+      List<TableFriction> tables,
+      Optional<TravelPlan> travel,
+      Inquiries inquiries) {
+    this(
+        device,
+        about,
+        units,
+        asks,
+        expectations,
+        limits,
+        foundations,
+        side,
+        tables,
+        travel,
+        inquiries,
+        Optional.empty(),
+        Optional.empty());
   }
 
   /**
@@ -134,6 +190,31 @@ public record DeviceFile(
         tables,
         travel,
         Inquiries.NOTHING);
+  }
+
+  /**
+   * A file with a sizing in place of what it had.
+   *
+   * @param stated sections, materials and details
+   * @param growing the loads that grow until something gives, if any
+   * @return a copy
+   * @throws ModelException as the whole record does
+   */
+  public DeviceFile with(SizingStatement stated, Optional<Driving> growing) {
+    return new DeviceFile(
+        device,
+        about,
+        units,
+        asks,
+        expectations,
+        limits,
+        foundations,
+        side,
+        tables,
+        travel,
+        inquiries,
+        Optional.of(stated),
+        growing);
   }
 
   /**

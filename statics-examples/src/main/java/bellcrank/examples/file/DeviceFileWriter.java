@@ -68,6 +68,7 @@ public final class DeviceFileWriter {
     travel();
     new InquiriesText(amounts, file.travel()).write(file.inquiries(), out);
     file.side().ifPresent(side -> out.field("side view", new SideText(amounts).written(side)));
+    sizing();
     answers();
     return out.written();
   }
@@ -216,6 +217,12 @@ public final class DeviceFileWriter {
             });
   }
 
+  private void sizing() {
+    SizingText texts = new SizingText(amounts);
+    file.sizing().ifPresent(sizing -> out.field("sizing", texts.written(sizing)));
+    file.driving().ifPresent(driving -> out.field("driving", SizingText.driving(driving)));
+  }
+
   private void answers() {
     if (!file.asks().isEmpty()) {
       out.field("ask", Flow.list(file.asks().stream().map(Ask::text).toList()));
@@ -232,7 +239,7 @@ public final class DeviceFileWriter {
         flow.text("value", words.text());
       }
       out.entry(
-          expectation.ask().text(),
+          StrengthAsk.text(expectation.ask()),
           flow.text("source", expectation.source())
               .text("printed", expectation.printed())
               .text("reason", expectation.reason())

@@ -42,6 +42,11 @@ final class Draft {
     return part;
   }
 
+  /** Where its name stands. */
+  Spot name() {
+    return name;
+  }
+
   boolean has(String key) {
     return fields.has(key);
   }
@@ -134,6 +139,22 @@ final class Draft {
     List<String> bodies = new ArrayList<>();
     items.get().forEach(spot -> bodies.add(body(spot)));
     return bodies;
+  }
+
+  /** A text that must be there. */
+  String text(String key, String wanted) {
+    return spot(key, wanted).map(spot -> orFail(spot.text(wanted), "")).orElse("");
+  }
+
+  /** A text that may be left out. */
+  Optional<String> textIfAny(String key) {
+    Optional<Spot> spot = fields.find(key);
+    return spot.isPresent() ? Optional.of(orFail(spot.get().text("a text"), "")) : Optional.empty();
+  }
+
+  /** A value that may be left out, in SI, if it is there. */
+  Optional<Double> amountIfAny(String key, Dimension dimension) {
+    return fields.find(key).map(spot -> amount(spot, dimension));
   }
 
   /** A value that must be there, in SI. */

@@ -41,6 +41,8 @@ final class FileKeys {
           "hang",
           "balance point",
           "side view",
+          "sizing",
+          "driving",
           "ask",
           "expect");
 
@@ -174,6 +176,89 @@ final class FileKeys {
   static final Set<String> ERRORS = keys("force", "span", "at", "deflection");
   static final Set<String> HANG = keys("from", "bodies");
   static final Set<String> BALANCE_POINT = keys("line", "bodies");
+
+  static final Set<String> SIZING =
+      keys("method", "materials", "parts", "columns", "pins", "welds", "ratings", "seats", "rules");
+
+  static final Set<String> MATERIAL =
+      keys(
+          "kind",
+          "elasticity",
+          "yield",
+          "ultimate",
+          "bending",
+          "tension",
+          "compression",
+          "compression across",
+          "shear",
+          "source");
+
+  static final Set<String> PART = keys("section", "material", "bars");
+  static final Set<String> BAR = keys("bar", "section", "material");
+
+  static final Set<String> SECTION =
+      keys(
+          "rectangle",
+          "round",
+          "pipe",
+          "tube",
+          "formed tube",
+          "angle",
+          "channel",
+          "beam",
+          "tee",
+          "own",
+          "stands",
+          "side by side",
+          "gap",
+          "back to back",
+          "holes",
+          "notch above",
+          "notch below",
+          "separate");
+
+  static final Set<String> OWN_SECTION =
+      keys(
+          "name",
+          "area",
+          "top",
+          "bottom",
+          "gyration",
+          "shear area",
+          "side gyration",
+          "side reach",
+          "thickness",
+          "least gyration");
+
+  static final Set<String> HOLE = keys("diameter", "height", "offset", "from", "to");
+  static final Set<String> COLUMN = keys("part", "from", "to", "in plane", "side", "curve", "ends");
+  static final Set<String> PIN_JOINT = keys("diameter", "planes", "material", "gap", "plates");
+  static final Set<String> PLATE =
+      keys("on", "count", "thickness", "hole", "end", "width", "material");
+
+  static final Set<String> WELD =
+      keys(
+          "member",
+          "bar",
+          "distance",
+          "connection",
+          "on",
+          "plane",
+          "leg",
+          "throat",
+          "box",
+          "seams",
+          "material",
+          "thickness",
+          "electrode");
+
+  static final Set<String> RATING =
+      keys("part", "table", "limit", "source", "legs", "leg angle", "reductions");
+
+  static final Set<String> REDUCTION = keys("why", "table", "share", "source");
+  static final Set<String> SEAT = keys("part", "on", "depth", "opening", "friction");
+  static final Set<String> RULE = keys("factor", "meaning", "why");
+  static final Set<String> DRIVING = keys("loads", "tell");
 
   private FileKeys() {}
 

@@ -53,11 +53,19 @@ final class FileReading {
     each(fields, "balance point", hangReader::handle);
     SideViewReader sideReader = new SideViewReader(reading);
     Optional<SideStatement> side = fields.find("side view").flatMap(sideReader::read);
+    SizingReader sizingReader = new SizingReader(reading);
+    Optional<SizingStatement> sizing = fields.find("sizing").flatMap(sizingReader::read);
+    DrivingReader drivingReader = new DrivingReader(reading);
+    drivingReader.read(fields);
     Optional<Device> device = built(fields, reading);
+    device.ifPresent(sizingReader::check);
     side.ifPresent(one -> device.ifPresent(known -> sideReader.check(one, known)));
     Map<String, Variation> limits = device.map(limitsReader::checked).orElse(Map.of());
     AsksReader asksReader = new AsksReader(reading, device, cases(fields));
     List<Ask> asks = fields.find("ask").map(asksReader::asks).orElse(List.of());
+    if (sizing.isPresent()) {
+      asksReader.strength(travelReader.dimension());
+    }
     List<Expectation> expectations =
         fields.find("expect").map(asksReader::expectations).orElse(List.of());
     Optional<TravelPlan> travel = travelReader.checked(device, asksReader);
@@ -67,6 +75,7 @@ final class FileReading {
     MeasuredLineReader lineReader = new MeasuredLineReader(reading, asksReader);
     each(fields, "measured lines", lineReader::read);
     List<FindPlan> finds = findReader.plans(device, asksReader, travel);
+    Optional<Driving> driving = drivingReader.checked(device, asksReader);
     return device.isPresent() && about.isPresent() && root.problems().none()
         ? Optional.of(
             new DeviceFile(
@@ -86,7 +95,9 @@ final class FileReading {
                     lineReader.lines(),
                     hangReader.hangs(),
                     hangReader.handles(),
-                    travelReader.looksForRest())))
+                    travelReader.looksForRest()),
+                sizing,
+                driving))
         : Optional.empty();
   }
 

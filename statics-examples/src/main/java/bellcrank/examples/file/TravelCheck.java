@@ -108,18 +108,23 @@ final class TravelCheck {
       e.problems().forEach(one -> problem(part, "curves", ask.text(), one.wanted()));
       return;
     }
-    boolean words =
-        ask.measure() == Measure.OUTCOME
-            || ask.measure() == Measure.VERDICT
-            || ask.measure() == Measure.LINE;
-    boolean limits =
-        ask.subject() instanceof Subject.Extreme || ask.measure() == Measure.FRICTION_FACTOR;
-    if (words || limits || ask.loadCase().isPresent()) {
+    if (!isNumber(ask)) {
       problem(
           part,
           "curves",
           ask.text(),
           "an ask for a number that balance gives, in no case: it is told for each");
     }
+  }
+
+  /** Whether an ask is for a number that balance gives, in no case. */
+  static boolean isNumber(Ask ask) {
+    boolean words =
+        ask.measure() == Measure.OUTCOME
+            || ask.measure() == Measure.VERDICT
+            || ask.measure() == Measure.LINE;
+    boolean limits =
+        ask.subject() instanceof Subject.Extreme || ask.measure() == Measure.FRICTION_FACTOR;
+    return !(words || limits || ask.loadCase().isPresent());
   }
 }

@@ -46,6 +46,11 @@ final class TravelReader {
     }
   }
 
+  /** In what the drive is measured, if there is one. */
+  Optional<Dimension> dimension() {
+    return plan.map(TravelPlan::dimension);
+  }
+
   private Optional<Drive> drive(Spot spot) {
     Optional<Fields> fields = spot.fields(EXAMPLE);
     Optional<String> kind = fields.flatMap(keys -> KindOf.part(keys, "drive", FileKeys.DRIVES));

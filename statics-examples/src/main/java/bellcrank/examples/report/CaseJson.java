@@ -2,6 +2,7 @@ package bellcrank.examples.report;
 
 import bellcrank.examples.file.Expectation;
 import bellcrank.examples.file.Expected;
+import bellcrank.examples.file.StrengthAsk;
 import bellcrank.statics.device.Ask;
 import bellcrank.statics.equilibrium.Advantage;
 import bellcrank.statics.equilibrium.Answer;
@@ -38,6 +39,7 @@ final class CaseJson {
     outcome();
     limits();
     side();
+    strength();
     new ForcesJson(page, balance).write();
     new InsideJson(page, balance).write();
     advantage();
@@ -107,6 +109,16 @@ final class CaseJson {
     } else {
       page.nothing("side");
     }
+  }
+
+  private void strength() {
+    answer
+        .solution()
+        .strength()
+        .ifPresent(
+            one ->
+                page.object(
+                    "strength", () -> new StrengthJson(page, one, balance, this::fields).write()));
   }
 
   private void advantage() {
@@ -195,7 +207,7 @@ final class CaseJson {
     Expectation expectation = checked.expectation();
     page.object(
         () -> {
-          page.text("ask", expectation.ask().text());
+          page.text("ask", StrengthAsk.text(expectation.ask()));
           if (expectation.value() instanceof Expected.Amount amount) {
             page.number("expected", amount.quantity().si());
             page.whole("digits", expectation.digits());

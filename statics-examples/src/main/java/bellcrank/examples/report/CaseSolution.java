@@ -1,6 +1,7 @@
 package bellcrank.examples.report;
 
 import bellcrank.examples.file.DeviceFile;
+import bellcrank.examples.file.StrengthAsk;
 import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.LoadCase;
@@ -16,8 +17,10 @@ import java.util.Optional;
  *
  * @param balance the balance
  * @param limits the limits; empty if the balance alone decides the device
+ * @param strength what its sizing says; empty if the file has none
  */
-public record CaseSolution(Balance balance, Optional<Limits> limits) {
+public record CaseSolution(
+    Balance balance, Optional<Limits> limits, Optional<StrengthAnswer> strength) {
 
   /**
    * Solves a case of a file, as drawn, on the file's ground.
@@ -31,12 +34,13 @@ public record CaseSolution(Balance balance, Optional<Limits> limits) {
     Device device = file.device();
     LoadCase loadCase = device.loadCase(caseName);
     if (!Limits.concern(device) && file.limits().isEmpty()) {
-      return new CaseSolution(Balance.of(device, loadCase, Pose.DRAWN), Optional.empty());
+      Balance balance = Balance.of(device, loadCase, Pose.DRAWN);
+      return new CaseSolution(balance, Optional.empty(), StrengthAnswer.of(file, balance));
     }
     Limits limits = Limits.of(device, loadCase, Pose.DRAWN, file.foundations());
     // the ground may hold back a smooth base, which then has a force of its own
     Balance balance = Balance.of(limits.device(), loadCase, Pose.DRAWN);
-    return new CaseSolution(balance, Optional.of(limits));
+    return new CaseSolution(balance, Optional.of(limits), StrengthAnswer.of(file, balance));
   }
 
   /**
@@ -47,6 +51,10 @@ public record CaseSolution(Balance balance, Optional<Limits> limits) {
    * @throws bellcrank.statics.device.ModelException if the ask names what the device does not have
    */
   public Answer answer(Ask ask) {
+    Optional<StrengthAsk> ofStrength = StrengthAsk.of(ask);
+    if (strength.isPresent() && ofStrength.isPresent()) {
+      return strength.get().answer(ofStrength.get());
+    }
     if (limits.isPresent()) {
       return limits.get().answer(ask);
     }

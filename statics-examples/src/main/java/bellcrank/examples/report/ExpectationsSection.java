@@ -2,6 +2,7 @@ package bellcrank.examples.report;
 
 import bellcrank.examples.file.Expectation;
 import bellcrank.examples.file.Expected;
+import bellcrank.examples.file.StrengthAsk;
 import bellcrank.statics.device.Ask;
 import bellcrank.statics.equilibrium.Answer;
 import java.util.List;
@@ -31,7 +32,7 @@ final class ExpectationsSection {
     Expectation expectation = checked.expectation();
     Ask ask = expectation.ask();
     int digits = Math.min(expectation.digits() + MORE_DIGITS, MOST_DIGITS);
-    return ask.text()
+    return StrengthAsk.text(ask)
         + " = "
         + expected(expectation, amounts)
         + ", found "

@@ -104,6 +104,10 @@ public final class ReportText {
     InsideSection.write(page, balance, amounts);
     limits.ifPresent(one -> GroundSection.write(page, one.grounds(), amounts, units));
     side.ifPresent(one -> SideSection.write(page, one, units));
+    answer
+        .solution()
+        .strength()
+        .ifPresent(one -> StrengthSection.write(page, one, balance, amounts, units));
     AdvantageSection.write(page, balance, amounts);
     MotionSection.write(page, balance, limits, amounts);
     NearCriticalSection.write(page, balance, amounts);

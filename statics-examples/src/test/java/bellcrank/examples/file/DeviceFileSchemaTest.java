@@ -115,6 +115,25 @@ class DeviceFileSchemaTest {
         START + "side view: {base: foot, breadth: 1, leave out: a}\n",
         START + "connections: {p: {pin: A, joins: [a, b], friction: {take: lowest}}}\n",
         START + "connections: {p: {pin: A, joins: [a, b], friction: {table: a, take: mean}}}\n",
+        START + "sizing: {parts: {}}\n",
+        START + "sizing: {method: plastic}\n",
+        START + "sizing: {method: allowable, parts: {a: {section: {}}}}\n",
+        START + "sizing: {method: allowable, parts: {a: {section: {round: 1 mm, pipe: [2, 1]}}}}\n",
+        START + "sizing: {method: allowable, parts: {a: {section: {tube: [1 mm, 2 mm]}}}}\n",
+        START + "sizing: {method: allowable, parts: {a: {section: {own: {name: a}}}}}\n",
+        START + "sizing: {method: allowable, materials: {a: {kind: steel, elasticity: 1 GPa}}}\n",
+        START + "sizing: {method: allowable, columns: [{part: a, in plane: 2}]}\n",
+        START + "sizing: {method: allowable, columns: [{part: a, from: A}]}\n",
+        START + "sizing: {method: allowable, pins: {a: {planes: 2}}}\n",
+        START + "sizing: {method: allowable, pins: {a: {diameter: 1 mm, planes: 3}}}\n",
+        START + "sizing: {method: allowable, welds: {a: {leg: 1 mm, box: [1 mm, 1 mm]}}}\n",
+        START + "sizing: {method: allowable, welds: {a: {connection: a, on: b, leg: 1 mm}}}\n",
+        START + "sizing: {method: allowable, ratings: {a: {limit: 1 N}}}\n",
+        START + "sizing: {method: allowable, ratings: {a: {table: b, limit: 1 N, source: c}}}\n",
+        START + "sizing: {method: allowable, seats: {a: {part: b, on: c}}}\n",
+        START + "sizing: {method: allowable, rules: {column: {factor: 2}}}\n",
+        START + "driving: {loads: a}\n",
+        START + "sizing: {method: allowable}\ndriving: {tell: [a]}\n",
         START + "expect: {ram: {value: 3, digits: 16}}\n",
         START + "expect: {ram: 3}\n"
       })
@@ -191,6 +210,22 @@ class DeviceFileSchemaTest {
     mappings.put("side-view", FileKeys.SIDE_VIEW);
     mappings.put("side-load", FileKeys.SIDE_LOAD);
     mappings.put("side-stay", FileKeys.SIDE_STAY);
+    mappings.put("sizing", FileKeys.SIZING);
+    mappings.put("material", FileKeys.MATERIAL);
+    mappings.put("sized-part", FileKeys.PART);
+    mappings.put("sized-bar", FileKeys.BAR);
+    mappings.put("section", FileKeys.SECTION);
+    mappings.put("own-section", FileKeys.OWN_SECTION);
+    mappings.put("hole", FileKeys.HOLE);
+    mappings.put("column", FileKeys.COLUMN);
+    mappings.put("pin-joint", FileKeys.PIN_JOINT);
+    mappings.put("plate", FileKeys.PLATE);
+    mappings.put("weld", FileKeys.WELD);
+    mappings.put("rating", FileKeys.RATING);
+    mappings.put("reduction", FileKeys.REDUCTION);
+    mappings.put("seat", FileKeys.SEAT);
+    mappings.put("rule", FileKeys.RULE);
+    mappings.put("driving", FileKeys.DRIVING);
     addKinds(mappings, "connection-", FileKeys.CONNECTIONS);
     addKinds(mappings, "stop-", FileKeys.STOPS);
     addKinds(mappings, "load-", FileKeys.LOADS);

@@ -168,17 +168,19 @@ final class RandomDevice {
     loads();
     cases();
     Device built = device.build();
-    return new DeviceFile(
-        built,
-        about(),
-        units,
-        asks(built),
-        expectations(built),
-        limits(),
-        foundations(built),
-        side(built),
-        tables,
-        travel(built));
+    DeviceFile file =
+        new DeviceFile(
+            built,
+            about(),
+            units,
+            asks(built),
+            expectations(built),
+            limits(),
+            foundations(built),
+            side(built),
+            tables,
+            travel(built));
+    return random.nextBoolean() ? file : new RandomSizing(random, built).in(file);
   }
 
   private Optional<TravelPlan> travel(Device built) {
