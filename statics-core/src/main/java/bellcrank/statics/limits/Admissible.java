@@ -114,14 +114,19 @@ final class Admissible {
    * The greatest number of varied loads, or the least.
    *
    * @param sign 1 for the greatest, −1 for the least
-   * @return empty if there is none, or none was found
+   * @return infinite if it grows without end; empty if there is none, or none was found
    */
   OptionalDouble number(Travel loads, FrictionLevel friction, double sign) {
     if (ground.areFixed() && kept(friction).numbers().serve()) {
       return kept(friction).numbers().extreme(loads, scale, sign);
     }
     Extreme extreme = greatest(loads, friction, Goal.number(sign, columns())).extreme();
-    return extreme.isFound() ? OptionalDouble.of(extreme.number()) : OptionalDouble.empty();
+    if (extreme.isFound()) {
+      return OptionalDouble.of(extreme.number());
+    }
+    return extreme.kind() == Extreme.Kind.UNBOUNDED
+        ? OptionalDouble.of(sign * Double.POSITIVE_INFINITY)
+        : OptionalDouble.empty();
   }
 
   private Kept kept(FrictionLevel friction) {

@@ -285,7 +285,8 @@ public final class Limits {
    * for the next one.
    *
    * @param variation what is varied
-   * @return a multiple, or a distance in m; empty if it holds at no value or at any
+   * @return a multiple, or a distance in m; infinite if it holds however large; empty if it holds
+   *     at no value, or that was not decided
    * @throws ModelException if the variation names what the device does not have, or does not fit it
    */
   public OptionalDouble greatest(Variation variation) {

@@ -40,6 +40,11 @@ final class BarChecking extends Checking<BarDemand> {
   }
 
   @Override
+  void mix(CarriedForces to, CarriedForces none, CarriedForces one, double multiple) {
+    to.mixBar(index, none, one, multiple);
+  }
+
+  @Override
   Optional<String> open(CarriedForces state) {
     return state.barOpen(index);
   }

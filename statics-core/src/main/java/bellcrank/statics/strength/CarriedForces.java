@@ -193,26 +193,24 @@ final class CarriedForces {
     return room;
   }
 
-  /** Becomes {@code none + multiple · (one − none)}. */
-  void mix(CarriedForces none, CarriedForces one, double multiple) {
-    for (int k = 0; k < bars.size(); k++) {
-      bars.get(k).mix(none.bars.get(k), one.bars.get(k), multiple);
-    }
-    mix(x, none.x, one.x, multiple);
-    mix(y, none.y, one.y, multiple);
-    mix(couples, none.couples, one.couples, multiple);
-    mix(tensions, none.tensions, one.tensions, multiple);
-    mix(endTensions, none.endTensions, one.endTensions, multiple);
-    System.arraycopy(one.lengths, 0, lengths, 0, lengths.length);
-    for (int k = 0; k < frames.size(); k++) {
-      frames.set(k, one.frames.get(k));
-    }
+  /** Makes a bar {@code none + multiple · (one − none)}. */
+  void mixBar(int k, CarriedForces none, CarriedForces one, double multiple) {
+    bars.get(k).mix(none.bars.get(k), one.bars.get(k), multiple);
   }
 
-  private static void mix(double[] to, double[] none, double[] one, double multiple) {
-    for (int k = 0; k < to.length; k++) {
-      to[k] = none[k] + multiple * (one[k] - none[k]);
-    }
+  /** Makes a force {@code none + multiple · (one − none)}. */
+  void mixForce(int k, CarriedForces none, CarriedForces one, double multiple) {
+    x[k] = none.x[k] + multiple * (one.x[k] - none.x[k]);
+    y[k] = none.y[k] + multiple * (one.y[k] - none.y[k]);
+    couples[k] = none.couples[k] + multiple * (one.couples[k] - none.couples[k]);
+    frames.set(k, one.frames.get(k));
+  }
+
+  /** Makes a tension {@code none + multiple · (one − none)}. */
+  void mixTension(int k, CarriedForces none, CarriedForces one, double multiple) {
+    tensions[k] = none.tensions[k] + multiple * (one.tensions[k] - none.tensions[k]);
+    endTensions[k] = none.endTensions[k] + multiple * (one.endTensions[k] - none.endTensions[k]);
+    lengths[k] = one.lengths[k];
   }
 
   /** Largest number that a state holds; 0 where nothing is carried. */

@@ -24,6 +24,9 @@ abstract class Checking<D> {
   /** What the part carries where it is used most. */
   abstract D worst(CarriedForces state);
 
+  /** Mixes what it reads: {@code none + multiple · (one − none)}. */
+  abstract void mix(CarriedForces to, CarriedForces none, CarriedForces one, double multiple);
+
   /** Why the forces it needs are open. */
   abstract Optional<String> open(CarriedForces state);
 

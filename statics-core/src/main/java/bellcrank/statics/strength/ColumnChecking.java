@@ -41,6 +41,13 @@ final class ColumnChecking extends Checking<ColumnDemand> {
   }
 
   @Override
+  void mix(CarriedForces to, CarriedForces none, CarriedForces one, double multiple) {
+    for (int bar : bars) {
+      to.mixBar(bar, none, one, multiple);
+    }
+  }
+
+  @Override
   Optional<String> open(CarriedForces state) {
     return bars.stream().flatMap(bar -> state.barOpen(bar).stream()).findFirst();
   }

@@ -50,7 +50,7 @@ final class CourseForces {
       return at(pose, Double.POSITIVE_INFINITY);
     }
     OptionalDouble greatest = limits.get().at(pose).greatest(driven.driving());
-    // at no multiple or at any: the whole limit tells which
+    // at no multiple, or not decided: the whole limit tells which
     return greatest.isPresent()
         ? at(pose, Math.max(0, greatest.getAsDouble()))
         : driven.forces(pose, needs);
@@ -66,7 +66,7 @@ final class CourseForces {
     return reading.isComplete()
             && reading.read(pose, unloaded, none)
             && reading.read(pose, driven.loadCase(), one)
-        ? new PoseForces(none, one, Optional.empty(), farthest)
+        ? new PoseForces(none, one, Optional.empty(), farthest, false)
         : driven.forces(pose, needs);
   }
 }

@@ -24,8 +24,8 @@ final class CourseSearch {
   /** Share of a step that is a little way in from an end. */
   private static final double NEXT_TO = 1e-4;
 
-  /** At each of so many steps it is asked whether the device holds at all. */
-  private static final int ASKED = 10;
+  /** At one of so many steps it is asked whether the device holds at all. */
+  private static final int ASKED = 50;
 
   private final Course course;
   private final Driven driven;
@@ -123,7 +123,7 @@ final class CourseSearch {
     if (known < Double.POSITIVE_INFINITY && !search.isUsedUpAt(known)) {
       return known;
     }
-    OptionalDouble multiple = search.multiple();
+    OptionalDouble multiple = search.multiple(known);
     if (multiple.isEmpty()) {
       return Double.POSITIVE_INFINITY;
     }

@@ -39,13 +39,13 @@ final class CrossingSearch {
    * from there on.
    */
   Optional<String> whyNotBeyond(double multiple) {
-    mixed.mix(forces.none(), forces.one(), multiple * (1 + BEYOND) + SMALLEST);
+    checking.mix(mixed, forces.none(), forces.one(), multiple * (1 + BEYOND) + SMALLEST);
     return checking.whyNot(mixed);
   }
 
   /** Share that is used at a multiple. */
   double used(double multiple) {
-    mixed.mix(forces.none(), forces.one(), multiple);
+    checking.mix(mixed, forces.none(), forces.one(), multiple);
     return checking.utilisation(mixed);
   }
 
@@ -55,10 +55,11 @@ final class CrossingSearch {
     return used(multiple) >= 1 || checking.utilisation(forces.none()) >= 1;
   }
 
-  /** Whether something that it needs is open, or not known beyond all bounds. */
+  /** Whether something that it needs may be open, or not known beyond all bounds. */
   boolean isOpen() {
-    return checking.open(forces.one()).isPresent()
-        || checking.open(forces.none()).isPresent()
+    return (forces.isTold()
+            && (checking.open(forces.one()).isPresent()
+                || checking.open(forces.none()).isPresent()))
         || checking.utilisation(forces.one()) == Double.POSITIVE_INFINITY;
   }
 
@@ -76,6 +77,15 @@ final class CrossingSearch {
 
   /** The multiple; empty where it is not reached before the device gives way. */
   OptionalDouble multiple() {
+    return multiple(Double.POSITIVE_INFINITY);
+  }
+
+  /**
+   * The multiple, where it is known to be reached at another.
+   *
+   * @param reached a multiple at which the limit is reached; infinite if none is known
+   */
+  OptionalDouble multiple(double reached) {
     if (checking.utilisation(forces.none()) >= 1) {
       return OptionalDouble.of(0);
     }
@@ -87,6 +97,12 @@ final class CrossingSearch {
       return multiple <= forces.farthest() && multiple < Double.POSITIVE_INFINITY
           ? OptionalDouble.of(multiple)
           : OptionalDouble.empty();
+    }
+    if (reached <= forces.farthest() && reached < Double.POSITIVE_INFINITY) {
+      return OptionalDouble.of(
+          checking.isConvex()
+              ? FirstCrossing.root(this::used, 0, reached)
+              : FirstCrossing.below(this::used, reached));
     }
     return checking.isConvex()
         ? FirstCrossing.ofConvex(this::used, forces.farthest())
@@ -102,8 +118,8 @@ final class CrossingSearch {
 
   /** What is to be told of it. */
   Optional<Crossing> crossing(double multiple) {
-    mixed.mix(
-        forces.none(), forces.one(), multiple == 0 && forces.none().isZero() ? SMALLEST : multiple);
+    double at = multiple == 0 && forces.none().isZero() ? SMALLEST : multiple;
+    checking.mix(mixed, forces.none(), forces.one(), at);
     return checking.result(forces.one()) instanceof Checked stated
             && checking.result(mixed) instanceof Checked reached
         ? Optional.of(new Crossing.Used(multiple, certainty(multiple), stated, reached))

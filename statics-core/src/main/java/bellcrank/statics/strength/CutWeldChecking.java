@@ -21,6 +21,11 @@ final class CutWeldChecking extends Checking<WeldDemand> {
   }
 
   @Override
+  void mix(CarriedForces to, CarriedForces none, CarriedForces one, double multiple) {
+    to.mixBar(bar, none, one, multiple);
+  }
+
+  @Override
   Optional<String> open(CarriedForces state) {
     return state.barOpen(bar);
   }

@@ -26,6 +26,11 @@ final class ForceWeldChecking extends Checking<WeldDemand> {
   }
 
   @Override
+  void mix(CarriedForces to, CarriedForces none, CarriedForces one, double multiple) {
+    to.mixForce(force, none, one, multiple);
+  }
+
+  @Override
   Optional<String> open(CarriedForces state) {
     return state.forceOpen(force);
   }

@@ -16,6 +16,13 @@ final class PinChecking extends Checking<PinDemand> {
   }
 
   @Override
+  void mix(CarriedForces to, CarriedForces none, CarriedForces one, double multiple) {
+    for (int force : forces) {
+      to.mixForce(force, none, one, multiple);
+    }
+  }
+
+  @Override
   Optional<String> open(CarriedForces state) {
     return forces.stream().flatMap(force -> state.forceOpen(force).stream()).findFirst();
   }

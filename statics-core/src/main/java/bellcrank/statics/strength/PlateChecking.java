@@ -21,6 +21,11 @@ final class PlateChecking extends Checking<PlateDemand> {
   }
 
   @Override
+  void mix(CarriedForces to, CarriedForces none, CarriedForces one, double multiple) {
+    to.mixForce(force, none, one, multiple);
+  }
+
+  @Override
   Optional<String> open(CarriedForces state) {
     return state.forceOpen(force);
   }

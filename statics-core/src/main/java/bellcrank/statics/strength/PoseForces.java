@@ -12,13 +12,15 @@ import java.util.Optional;
  * @param limit how far the device holds; empty if it has no part that could give way, or where it
  *     was not asked
  * @param farthest no multiple beyond this is looked at
+ * @param isTold whether balances tell the forces, some of which may be open; else all are known
  */
-record PoseForces(CarriedForces none, CarriedForces one, Optional<Limit> limit, double farthest) {
+record PoseForces(
+    CarriedForces none, CarriedForces one, Optional<Limit> limit, double farthest, boolean isTold) {
 
   static PoseForces of(CarriedForces none, CarriedForces one, Optional<Limit> limit) {
     double farthest =
         end(limit).map(at -> Math.max(0, at.value())).orElse(Double.POSITIVE_INFINITY);
-    return new PoseForces(none, one, limit, farthest);
+    return new PoseForces(none, one, limit, farthest, true);
   }
 
   /** The multiple at which the device gives way, if it does. */

@@ -34,6 +34,16 @@ final class RatingChecking extends Checking<RatingDemand> {
   }
 
   @Override
+  void mix(CarriedForces to, CarriedForces none, CarriedForces one, double multiple) {
+    if (tension >= 0) {
+      to.mixTension(tension, none, one, multiple);
+    }
+    for (int force : forces) {
+      to.mixForce(force, none, one, multiple);
+    }
+  }
+
+  @Override
   Optional<String> open(CarriedForces state) {
     return tension >= 0
         ? state.tensionOpen(tension)

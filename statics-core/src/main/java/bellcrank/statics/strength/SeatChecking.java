@@ -20,6 +20,11 @@ final class SeatChecking extends Checking<SeatDemand> {
   }
 
   @Override
+  void mix(CarriedForces to, CarriedForces none, CarriedForces one, double multiple) {
+    to.mixForce(force, none, one, multiple);
+  }
+
+  @Override
   Optional<String> open(CarriedForces state) {
     return state.forceOpen(force);
   }

@@ -17,6 +17,11 @@ final class StrutStressChecking extends Checking<BarDemand> {
   }
 
   @Override
+  void mix(CarriedForces to, CarriedForces none, CarriedForces one, double multiple) {
+    to.mixTension(tension, none, one, multiple);
+  }
+
+  @Override
   Optional<String> open(CarriedForces state) {
     return state.tensionOpen(tension);
   }

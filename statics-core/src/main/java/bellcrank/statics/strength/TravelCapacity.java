@@ -22,7 +22,7 @@ import java.util.Optional;
 public final class TravelCapacity {
 
   /** Steps of the course that are looked at. */
-  public static final int STEPS = 100;
+  public static final int STEPS = 200;
 
   private final Course course;
   private final List<Foundation> foundations;

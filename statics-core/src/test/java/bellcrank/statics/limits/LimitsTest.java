@@ -133,7 +133,7 @@ class LimitsTest {
         .isCloseTo(at(between(limits, load).greatest()).value(), within(1e-9));
     assertThat(limits.moving().greatest(load).orElseThrow())
         .isCloseTo(limits.greatest(load).orElseThrow(), within(1e-9));
-    assertThat(limits.greatest(Variation.of("picker"))).isEmpty();
+    assertThat(limits.greatest(Variation.of("picker"))).hasValue(Double.POSITIVE_INFINITY);
     assertThat(Limits.of(Yard.ladder(1.5, 0)).greatest(climb).orElseThrow())
         .isCloseTo(5, within(1e-9));
   }

@@ -61,7 +61,14 @@ class ShortWayProperties {
     boolean found =
         limit instanceof Limit.Between between && between.greatest() instanceof Limit.End.At;
     Statistics.label("there is a greatest push").collect(found);
-    assertThat(number.isPresent()).isEqualTo(found);
+    boolean endless =
+        limit instanceof Limit.Between between
+            && (between.greatest() instanceof Limit.End.Unlimited
+                || between.greatest() instanceof Limit.End.SelfLocking);
+    assertThat(number.isPresent()).isEqualTo(found || endless);
+    if (endless) {
+      assertThat(number).hasValue(Double.POSITIVE_INFINITY);
+    }
     if (limit instanceof Limit.Between between && between.greatest() instanceof Limit.End.At at) {
       double size = Math.max(1, Math.abs(at.value()));
       assertThat(number.orElseThrow()).isCloseTo(at.value(), within(1e-9 * size));

@@ -27,7 +27,19 @@ public final class StateReader {
     }
   }
 
-  private record ForcePart(int[] actions, int body, double x, double y) {}
+  private static final class ForcePart {
+    private final int[] actions;
+    private final int body;
+    private final double x;
+    private final double y;
+
+    ForcePart(int[] actions, int body, double x, double y) {
+      this.actions = actions;
+      this.body = body;
+      this.x = x;
+      this.y = y;
+    }
+  }
 
   private final Device device;
   private final PreparedSystem system;

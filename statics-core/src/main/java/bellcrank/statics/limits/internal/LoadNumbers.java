@@ -66,7 +66,7 @@ public final class LoadNumbers {
    * @param loads the loads, some of which vary
    * @param scale size of the loads in N, above 0
    * @param sign 1 for the greatest, −1 for the least
-   * @return empty if there is none, or the library found none
+   * @return infinite if it grows without end; empty if there is none, or the library found none
    */
   public OptionalDouble extreme(Travel loads, double scale, double sign) {
     double[] fixed = space.turned(loads.fixed);
@@ -89,7 +89,12 @@ public final class LoadNumbers {
       program.atMost(numberTimes(-1), -loads.least);
     }
     Optimum best = Simplex.maximize(program, numberTimes(sign));
-    return best.isFound() ? OptionalDouble.of(best.x[free]) : OptionalDouble.empty();
+    if (best.isFound()) {
+      return OptionalDouble.of(best.x[free]);
+    }
+    return best.kind == Optimum.Kind.UNBOUNDED
+        ? OptionalDouble.of(sign * Double.POSITIVE_INFINITY)
+        : OptionalDouble.empty();
   }
 
   private void conditions(Program program, double[] fixed, double[] varied, double scale) {

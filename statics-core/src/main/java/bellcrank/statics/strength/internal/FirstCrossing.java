@@ -8,7 +8,7 @@ import org.hipparchus.analysis.solvers.BracketingNthOrderBrentSolver;
 public final class FirstCrossing {
 
   /** Steps in which a range is looked at. */
-  public static final int STEPS = 32;
+  public static final int STEPS = 16;
 
   /** Relative accuracy of the number. */
   public static final double ACCURACY = 1e-13;
@@ -22,26 +22,30 @@ public final class FirstCrossing {
   private FirstCrossing() {}
 
   /**
-   * Searches upwards from zero, first in steps up to one, then in steps that grow.
+   * Searches upwards from zero, first in steps up to one, then in steps that grow. Where it is
+   * below one even at the end, only the first stretch is looked at in steps.
    *
    * @param function below one at zero
    * @param end no number beyond it is looked at
    * @return the number; empty if the function stays below one
    */
   public static OptionalDouble of(DoubleUnaryOperator function, double end) {
+    double last = Math.min(end, FARTHEST);
+    boolean reached = function.applyAsDouble(last) >= 1;
     double from = 0;
-    double reach = Math.min(1, end);
-    while (from < end && from < FARTHEST) {
-      double to = reach;
+    double to = Math.min(1, last);
+    while (from < last) {
       for (int k = 1; k <= STEPS; k++) {
         double next = k == STEPS ? to : from + (to - from) * k / STEPS;
-        double before = from + (to - from) * (k - 1) / STEPS;
         if (function.applyAsDouble(next) >= 1) {
-          return OptionalDouble.of(root(function, before, next));
+          return OptionalDouble.of(root(function, from + (to - from) * (k - 1) / STEPS, next));
         }
       }
+      if (!reached) {
+        return OptionalDouble.empty();
+      }
       from = to;
-      reach = Math.min(2 * to, end);
+      to = Math.min(2 * to, last);
     }
     return OptionalDouble.empty();
   }
@@ -72,6 +76,23 @@ public final class FirstCrossing {
       }
     }
     return OptionalDouble.empty();
+  }
+
+  /**
+   * The first crossing below a number at which the function is one or more.
+   *
+   * @param function below one at zero
+   * @param end above zero
+   * @return where it reaches one
+   */
+  public static double below(DoubleUnaryOperator function, double end) {
+    for (int k = 1; k < STEPS; k++) {
+      double next = end * k / STEPS;
+      if (function.applyAsDouble(next) >= 1) {
+        return root(function, end * (k - 1) / STEPS, next);
+      }
+    }
+    return root(function, end - end / STEPS, end);
   }
 
   /**
