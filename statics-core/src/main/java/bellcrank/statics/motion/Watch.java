@@ -39,7 +39,7 @@ final class Watch {
   private final LoadCase loadCase;
   private final List<Meeting> meetings;
   private final List<Ask> asks = new ArrayList<>();
-  private final List<Integer> sides = new ArrayList<>();
+  private final List<Beside> before = new ArrayList<>();
   private final List<Prepared.Slot> slots = new ArrayList<>();
 
   /** What solves the forces quickly; empty if some of them is no single unknown. */
@@ -58,7 +58,7 @@ final class Watch {
   Watch from(Pose pose) {
     Watch watch = new Watch(device, loadCase, meetings);
     for (Meeting meeting : meetings) {
-      watch.sides.add(side(meeting, pose) < 0 ? -1 : 1);
+      watch.before.add(beside(meeting, pose));
     }
     if (device.connections().stream().allMatch(one -> measures(one).isEmpty())) {
       return watch;
@@ -105,7 +105,10 @@ final class Watch {
     return ROUNDING * largest;
   }
 
-  /** Whether nothing has ended the course yet, where a closure of the device stands. */
+  /**
+   * Whether nothing has ended the course since the last place that was found fine, where a closure
+   * of the device stands.
+   */
   boolean isFine(Closure closure) {
     boolean holds = asks.isEmpty() || noneIsBelowZero(closure);
     return (holds && meetings.isEmpty()) || isFine(closure.pose(), holds);
@@ -126,15 +129,22 @@ final class Watch {
   }
 
   private boolean isFine(Pose pose, boolean holds) {
+    List<Beside> now = new ArrayList<>();
     for (int k = 0; k < meetings.size(); k++) {
       Meeting meeting = meetings.get(k);
-      if (side(meeting, pose) * sides.get(k) < 0 && isBeside(meeting, pose)) {
+      now.add(beside(meeting, pose));
+      if (now.get(k).hasCrossedFrom(before.get(k))) {
         why = CourseEnd.Why.MEETS;
         part = meeting.point() + " of " + meeting.body() + " and " + meeting.other() + ":";
         return false;
       }
     }
-    return holds || isFine(Balance.of(device, loadCase, pose));
+    if (!holds && !isFine(Balance.of(device, loadCase, pose))) {
+      return false;
+    }
+    before.clear();
+    before.addAll(now);
+    return true;
   }
 
   /** Whether no watched force is below zero by more than rounding. */
@@ -149,20 +159,33 @@ final class Watch {
     return true;
   }
 
-  private double side(Meeting meeting, Pose pose) {
-    Point a = pose.frame(meeting.other()).apply(device.point(meeting.from()));
-    Point b = pose.frame(meeting.other()).apply(device.point(meeting.to()));
-    Point p = pose.frame(meeting.body()).apply(device.point(meeting.point()));
-    return a.to(b).cross(a.to(p));
-  }
-
-  private boolean isBeside(Meeting meeting, Pose pose) {
+  private Beside beside(Meeting meeting, Pose pose) {
     Point a = pose.frame(meeting.other()).apply(device.point(meeting.from()));
     Point b = pose.frame(meeting.other()).apply(device.point(meeting.to()));
     Point p = pose.frame(meeting.body()).apply(device.point(meeting.point()));
     Vector edge = a.to(b);
-    double share = edge.dot(a.to(p)) / edge.dot(edge);
-    return share >= 0 && share <= 1;
+    double square = edge.dot(edge);
+    return new Beside(edge.dot(a.to(p)) / square, edge.cross(a.to(p)) / square);
+  }
+
+  /**
+   * Where a point lies beside an edge, in lengths of it: how far along, and how far to its left.
+   */
+  private record Beside(double along, double left) {
+
+    /**
+     * Whether the way from another place may go through the edge, not past its ends: it may bend by
+     * less than its length. The closer the places, the surer it is.
+     */
+    boolean hasCrossedFrom(Beside other) {
+      if (left < 0 == other.left < 0) {
+        return false;
+      }
+      double gone = other.left == left ? 0 : other.left / (other.left - left);
+      double share = other.along + gone * (along - other.along);
+      double bend = Math.hypot(along - other.along, left - other.left);
+      return share >= -bend && share <= 1 + bend;
+    }
   }
 
   CourseEnd.Why why() {

@@ -21,7 +21,7 @@ final class Node {
   /** Rate of the configuration along it. */
   final double[] slope;
 
-  /** Least singular value of the motion rows, in a small device. */
+  /** Least singular value of the motion rows, in a small device; none where several are free. */
   final double least;
 
   /** On which side of dependent they lie, in a large device. */
@@ -45,7 +45,7 @@ final class Node {
   }
 
   /** The place where a closure stands, the free motion there being known. */
-  static Node at(Closure closure, Driver driver, double[] tangent) {
+  static Node at(Closure closure, Driver driver, double[] tangent, double least) {
     double[] row = driver.row(closure);
     double rate = 0;
     for (int i = 0; i < row.length; i++) {
@@ -57,7 +57,7 @@ final class Node {
         tangent,
         rate,
         slope(closure, tangent),
-        closure.least(),
+        least,
         closure.senses());
   }
 

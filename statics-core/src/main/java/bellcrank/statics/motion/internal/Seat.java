@@ -59,6 +59,15 @@ public final class Seat {
     closure.restore(node.configuration);
   }
 
+  /** Puts it to a configuration that fits. */
+  void put(double[] configuration) {
+    closure.restore(configuration);
+  }
+
+  double[] configuration() {
+    return closure.configuration();
+  }
+
   private void fit(double drive) {
     closure.restore(place);
     for (int round = 0; round < MOST_CORRECTIONS; round++) {

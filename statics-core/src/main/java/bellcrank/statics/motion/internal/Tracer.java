@@ -4,6 +4,7 @@ import bellcrank.statics.equilibrium.internal.Closure;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoublePredicate;
 
 /**
@@ -36,10 +37,16 @@ public final class Tracer {
   /** Least singular value, relative to the largest, at which a second motion opens. */
   private static final double CHANGE = 1e-6;
 
+  /** Least singular value below which the way between places is searched for a change point. */
+  private static final double NEAR_CHANGE = 0.1;
+
+  /** Shortest step, in rad or sizes of the device, towards what may be a change point. */
+  private static final double CROSSING_STEP = 1e-4;
+
   /** How near a change point is found by signs, in rad or sizes: rounding moves it by more. */
   private static final double CROSSED = 1e-10;
 
-  /** Change points found by signs that are nearer to one another are one. */
+  /** Change points that are nearer to one another are one. */
   private static final double SAME_CHANGE = 1e-6;
 
   /** How a run of steps ends. */
@@ -62,6 +69,7 @@ public final class Tracer {
   private final List<Node> nodes = new ArrayList<>();
   private final List<Double> changes = new ArrayList<>();
   private End end = End.STUCK;
+  private boolean several;
 
   private Tracer(Closure closure, Driver driver) {
     this.closure = closure;
@@ -96,7 +104,7 @@ public final class Tracer {
     } else {
       closure.free();
     }
-    nodes.add(Node.at(closure, driver, tangent));
+    nodes.add(Node.at(closure, driver, tangent, least()));
     double step = LARGEST_STEP / 8 / largest(tangent);
     while (nodes.size() < MOST_NODES) {
       Node from = nodes.get(nodes.size() - 1);
@@ -110,6 +118,7 @@ public final class Tracer {
         step /= 2;
         continue;
       }
+      double gone = step;
       boolean back = to.rate * sense < STILL && nodes.size() > 0;
       if (back) {
         addTurningPoint(from, step, sense);
@@ -117,26 +126,42 @@ public final class Tracer {
         if ((nodes.get(nodes.size() - 1).drive - limit) * sense >= 0) {
           end = stopAt(limit, sense);
         }
+        lookForEnd(fine, sense);
+        // the dead centre itself may be one too, but there the way cannot be led over it
+        if (!closure.isLarge()) {
+          lookForChange(false);
+        }
         return;
       }
       if ((to.drive - limit) * sense >= 0) {
         nodes.add(to);
         end = stopAt(limit, sense);
         lookForEnd(fine, sense);
-        if (closure.isLarge()) {
-          lookForChange();
-        }
+        lookForChange(true);
         return;
       }
       nodes.add(to);
-      if (!fine.test(to.drive)) {
-        lookForEnd(fine, sense);
+      if (!fine.test(to.drive) && lookForEnd(fine, sense)) {
+        lookForChange(true);
         return;
       }
-      lookForChange();
+      lookForChange(false);
       step = Math.min(LARGEST_STEP / largest(to.tangent), step * 1.4);
+      step = Math.min(step, stepBeforeCrossing(from, to, gone));
     }
     end = End.TOO_LONG;
+  }
+
+  /**
+   * Half the way to where the least singular value, falling as it does, would vanish. There two
+   * ways cross, or all but cross and turn away from one another: a long step would leap over to the
+   * other one. Ways that come as near as the shortest such step are taken as crossing.
+   */
+  private static double stepBeforeCrossing(Node from, Node to, double gone) {
+    double fall = from.least - to.least;
+    return to.least < NEAR_CHANGE && fall > 0
+        ? Math.max(CROSSING_STEP, to.least / fall * gone / 2)
+        : Double.POSITIVE_INFINITY;
   }
 
   /** The node one step further; null if the step is too long. */
@@ -152,14 +177,16 @@ public final class Tracer {
     if (dot(tangent, from.tangent) < STRAIGHT) {
       return null;
     }
-    return Node.at(closure, driver, tangent);
+    return Node.at(closure, driver, tangent, least());
   }
 
   /** The free motion that continues another: the nearest of several, where several are free. */
   private double[] tangent(Closure closure, double[] before) {
     double[] along = new double[before.length];
     double[] driven = closure.isLarge() ? closure.along(driver.row(closure)) : new double[0];
-    for (double[] free : driven.length > 0 ? List.of(driven) : closure.free()) {
+    List<double[]> motions = driven.length > 0 ? List.of(driven) : closure.free();
+    several = motions.size() > 1;
+    for (double[] free : motions) {
       double share = dot(free, before);
       for (int i = 0; i < along.length; i++) {
         along[i] += share * free[i];
@@ -170,6 +197,11 @@ public final class Tracer {
       along[i] = length > 0 ? along[i] / length : before[i];
     }
     return along;
+  }
+
+  /** Least singular value at the last tangent: none where several motions are free. */
+  private double least() {
+    return several ? 0 : closure.least();
   }
 
   /** Closes the gaps, keeping to a further row; false if that takes more than a given way. */
@@ -229,12 +261,12 @@ public final class Tracer {
     return End.STATED;
   }
 
-  /** Goes back to where what is watched begins, if it has. */
-  private void lookForEnd(DoublePredicate fine, int sense) {
+  /** Goes back to where what is watched begins, if it has; whether it has. */
+  private boolean lookForEnd(DoublePredicate fine, int sense) {
     Node last = nodes.get(nodes.size() - 1);
     closure.restore(last.configuration);
-    if (fine.test(last.drive) || nodes.size() < 2) {
-      return;
+    if (nodes.size() < 2 || fine.test(last.drive)) {
+      return false;
     }
     Node from = nodes.get(nodes.size() - 2);
     double low = from.drive;
@@ -249,40 +281,72 @@ public final class Tracer {
         high = middle;
       }
     }
+    closure.restore(last.configuration);
+    if (fine.test(last.drive)) {
+      // seen closer, the end of an edge was only grazed
+      return false;
+    }
     Node at = between(from, last, low);
     nodes.set(nodes.size() - 1, at);
     if (at.drive * sense <= from.drive * sense && nodes.size() > 1) {
       nodes.remove(nodes.size() - 1);
     }
     end = End.WATCHED;
+    return true;
   }
 
-  private void lookForChange() {
+  /** Looks for change points in the last steps, and in the very last one if the way has ended. */
+  private void lookForChange(boolean ended) {
     int n = nodes.size();
-    if (closure.isLarge() && n >= 2) {
-      lookForCrossings(nodes.get(n - 2), nodes.get(n - 1));
-    } else if (n >= 3) {
-      lookForLeast(nodes.get(n - 3), nodes.get(n - 2), nodes.get(n - 1));
+    if (n < 2) {
+      return;
     }
-    closure.restore(nodes.get(n - 1).configuration);
+    Node c = nodes.get(n - 1);
+    Node b = nodes.get(n - 2);
+    if (closure.isLarge()) {
+      lookForCrossings(b, c);
+    } else {
+      lookForLeast(b, c, ended);
+    }
+    closure.restore(c.configuration);
+  }
+
+  private void lookForLeast(Node b, Node c, boolean ended) {
+    int n = nodes.size();
+    if (n == 2 && b.least < Math.min(NEAR_CHANGE, c.least)) {
+      lookForLeast(b, c);
+    }
+    if (n > 2 && b.least < NEAR_CHANGE && b.least <= nodes.get(n - 3).least && b.least <= c.least) {
+      lookForLeast(nodes.get(n - 3), c);
+    }
+    if (ended && c.least < Math.min(NEAR_CHANGE, b.least)) {
+      lookForLeast(b, c);
+    }
   }
 
   /** By the least singular value, which vanishes there. */
-  private void lookForLeast(Node a, Node b, Node c) {
-    if (b.least < 0.02 && b.least <= a.least && b.least <= c.least) {
-      double low = a.drive;
-      double high = c.drive;
-      for (int round = 0; round < 80; round++) {
-        double third = (high - low) / 3;
-        if (between(a, c, low + third).least < between(a, c, high - third).least) {
-          high -= third;
-        } else {
-          low += third;
-        }
+  private void lookForLeast(Node a, Node c) {
+    double low = a.drive;
+    double high = c.drive;
+    double best = low;
+    double least = a.least;
+    for (int round = 0; round < 80 && least > 0; round++) {
+      double third = (high - low) / 3;
+      double left = between(a, c, low + third).least;
+      double right = between(a, c, high - third).least;
+      if (Math.min(left, right) < least) {
+        least = Math.min(left, right);
+        best = left < right ? low + third : high - third;
       }
-      if (between(a, c, (low + high) / 2).least < CHANGE) {
-        changes.add((low + high) / 2);
+      if (left < right) {
+        high -= third;
+      } else {
+        low += third;
       }
+    }
+    double found = best;
+    if (least < CHANGE && changes.stream().noneMatch(one -> Math.abs(one - found) < SAME_CHANGE)) {
+      changes.add(found);
     }
   }
 
@@ -312,7 +376,8 @@ public final class Tracer {
   /** The place between two nodes at a value of the drive. */
   private Node between(Node a, Node b, double drive) {
     seat.put(a, b, drive);
-    return Node.at(closure, driver, tangent(closure, a.tangent));
+    double[] tangent = tangent(closure, a.tangent);
+    return Node.at(closure, driver, tangent, least());
   }
 
   private static double largest(double[] vector) {
@@ -363,6 +428,28 @@ public final class Tracer {
 
   /** Puts a seat of the same device to a value of the drive between the ends of the way. */
   public void put(Seat other, double drive) {
+    Optional<Bridge> bridge = bridge(drive);
+    if (bridge.isEmpty()) {
+      settle(other, drive);
+    } else {
+      other.put(
+          bridge
+              .get()
+              .value(
+                  pier -> {
+                    settle(other, pier);
+                    return other.configuration();
+                  }));
+    }
+  }
+
+  private Optional<Bridge> bridge(double drive) {
+    return changes.isEmpty()
+        ? Optional.empty()
+        : Bridge.at(changes, drive, nodes.get(0).drive, reached());
+  }
+
+  private void settle(Seat other, double drive) {
     if (nodes.size() == 1) {
       other.put(nodes.get(0));
       return;
@@ -405,7 +492,22 @@ public final class Tracer {
    * Free motion where a closure stands, for a rate of one of the drive; empty if that stands still.
    */
   public double[] velocities(Closure other) {
-    return velocities(other, driver);
+    Optional<Bridge> bridge = bridge(driver.value(other));
+    if (bridge.isEmpty()) {
+      return velocities(other, driver);
+    }
+    double[] here = other.configuration();
+    Seat there = seat(other);
+    double[] velocities =
+        bridge
+            .get()
+            .value(
+                pier -> {
+                  settle(there, pier);
+                  return velocities(other, driver);
+                });
+    other.restore(here);
+    return velocities;
   }
 
   /** The same for a rate of one of any driver. */
