@@ -22,7 +22,11 @@ public record CourseEnd(double drive, Why why, String part) {
     /** Two parts meet. */
     MEETS("parts meet"),
     /** No further step fits the connections. */
-    STUCK("no further step fits");
+    STUCK("no further step fits"),
+    /**
+     * It goes on, but after 20,000 steps, such as 800 rad of a crank, it is followed no farther.
+     */
+    TOO_LONG("followed no farther");
 
     private final String words;
 

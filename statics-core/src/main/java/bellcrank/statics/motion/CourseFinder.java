@@ -82,7 +82,8 @@ final class CourseFinder {
       case STATED -> new CourseEnd(limit, CourseEnd.Why.STATED, "");
       case DEAD_CENTRE -> new CourseEnd(drive, CourseEnd.Why.DEAD_CENTRE, "");
       case WATCHED -> new CourseEnd(drive, watch.why(), watch.part());
-      default -> new CourseEnd(drive, CourseEnd.Why.STUCK, "");
+      case TOO_LONG -> new CourseEnd(drive, CourseEnd.Why.TOO_LONG, "");
+      case STUCK -> new CourseEnd(drive, CourseEnd.Why.STUCK, "");
     };
   }
 

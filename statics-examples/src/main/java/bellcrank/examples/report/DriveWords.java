@@ -46,6 +46,7 @@ final class DriveWords {
       case STATED -> "the stated limit";
       case DEAD_CENTRE -> "a dead centre, beyond which the drive would have to turn back";
       case STUCK -> "no further step fits the connections";
+      case TOO_LONG -> "it goes on, but is followed no farther";
       case MEETS -> end.part().replaceAll(":$", "") + " meet";
       default -> end.words();
     };
