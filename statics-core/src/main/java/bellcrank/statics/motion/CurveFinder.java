@@ -86,16 +86,27 @@ final class CurveFinder {
       best = sense * samples.get(k).value() > sense * samples.get(best).value() ? k : best;
     }
     Curve.Sample found = samples.get(best);
-    if (best == 0 || best == samples.size() - 1) {
+    int last = samples.size() - 1;
+    if (samples.size() < 3
+        || (best == 0 && !growsFrom(samples, 0, 1, sense))
+        || (best == last && !growsFrom(samples, last, -1, sense))) {
       return Optional.of(found);
     }
     double at =
         Peak.of(
             drive -> sense * value(drive).orElse(-sense * Double.MAX_VALUE),
-            samples.get(best - 1).drive(),
-            samples.get(best + 1).drive());
+            samples.get(Math.max(0, best - 1)).drive(),
+            samples.get(Math.min(last, best + 1)).drive());
     double value = value(at).orElse(found.value());
     return Optional.of(
         sense * value >= sense * found.value() ? new Curve.Sample(at, value) : found);
+  }
+
+  /** Whether a parabola through three samples first grows, away from an end that is the largest. */
+  private static boolean growsFrom(List<Curve.Sample> samples, int end, int step, int sense) {
+    double first = samples.get(end).value();
+    double second = samples.get(end + step).value();
+    double third = samples.get(end + 2 * step).value();
+    return sense * (4 * second - 3 * first - third) > 0;
   }
 }
