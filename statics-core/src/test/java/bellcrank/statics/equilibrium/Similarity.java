@@ -40,16 +40,16 @@ import java.util.Optional;
  * @param shift in m
  * @param force factor of forces
  */
-record Similarity(boolean mirror, double turn, double scale, Vector shift, double force) {
+public record Similarity(boolean mirror, double turn, double scale, Vector shift, double force) {
 
-  static final Similarity NONE = new Similarity(false, 0, 1, Vector.ZERO, 1);
+  public static final Similarity NONE = new Similarity(false, 0, 1, Vector.ZERO, 1);
 
   /** −1 if counter-clockwise becomes clockwise. */
-  int sense() {
+  public int sense() {
     return mirror ? -1 : 1;
   }
 
-  double couple() {
+  public double couple() {
     return sense() * scale * force;
   }
 
@@ -60,12 +60,12 @@ record Similarity(boolean mirror, double turn, double scale, Vector shift, doubl
     return turn == 0 ? Vector.of(mx, y) : Vector.of(c * mx - s * y, s * mx + c * y);
   }
 
-  Point of(Point p) {
+  public Point of(Point p) {
     Vector v = turned(p.x(), p.y());
     return Point.of(scale * v.x() + shift.x(), scale * v.y() + shift.y());
   }
 
-  Direction of(Direction d) {
+  public Direction of(Direction d) {
     return Direction.from(turned(d.x(), d.y()));
   }
 
@@ -78,7 +78,7 @@ record Similarity(boolean mirror, double turn, double scale, Vector shift, doubl
     return turned(f.x(), f.y()).times(force);
   }
 
-  Device of(Device device) {
+  public Device of(Device device) {
     DeviceBuilder builder = Device.named(device.name()).gravity(ofForce(device.gravity()));
     device.points().forEach((name, point) -> builder.point(name, of(point)));
     device.members().forEach(builder::member);
