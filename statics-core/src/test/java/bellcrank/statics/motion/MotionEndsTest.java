@@ -286,4 +286,22 @@ class MotionEndsTest {
       assertThat(work.loads()).isCloseTo(-1000, within(1e-9));
     }
   }
+
+  /** At and next to a dead centre the drive hardly tells the place, and yet all fits. */
+  @ParameterizedTest
+  @ValueSource(doubles = {0, 1e-17, 1e-16, 1e-15, 1e-14, 1e-13, 1e-12, 1e-10, 1e-8})
+  void allFitsAtADeadCentre(double off) {
+    for (int k = 1; k < 60; k++) {
+      Device device = sliderCrank(0.05 * k, 1);
+      Drive drive = Drive.slide("slider", "B", Direction.RIGHT);
+      Course course = course(Travel.of(device, drive, -1, 1));
+      for (double at :
+          new double[] {course.greatest().drive() - off, course.least().drive() + off}) {
+        assertThat(PlainMotion.misfit(device, course.pose(at), drive))
+            .isLessThan(1e-12 * device.size());
+        double there = course.place(at, "slider", "B").x() - device.point("B").x();
+        assertThat(there).isCloseTo(at, within(1e-11));
+      }
+    }
+  }
 }

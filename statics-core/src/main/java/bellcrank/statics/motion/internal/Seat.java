@@ -13,6 +13,8 @@ public final class Seat {
 
   private static final int MOST_CORRECTIONS = 12;
 
+  private static final double[] NONE = {};
+
   private final Closure closure;
   private final Driver driver;
   private final double[] row;
@@ -75,11 +77,15 @@ public final class Seat {
       if (round > 0
           && closure.error() <= FITS
           && Math.abs(miss) <= FITS * Math.max(1, Math.abs(drive))) {
-        break;
+        return;
       }
       driver.write(closure, row);
       closure.correct(row, miss, change);
       closure.move(change, 1);
+    }
+    // next to a dead centre the drive says too little about where it is: at least all shall fit
+    for (int round = 0; round < MOST_CORRECTIONS && closure.error() > FITS; round++) {
+      closure.move(closure.correction(NONE, 0), 1);
     }
   }
 }

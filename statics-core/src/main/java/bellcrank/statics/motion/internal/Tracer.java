@@ -450,8 +450,10 @@ public final class Tracer {
   }
 
   private void settle(Seat other, double drive) {
-    if (nodes.size() == 1) {
-      other.put(nodes.get(0));
+    Node last = nodes.get(nodes.size() - 1);
+    // the end may be a dead centre, which is found better by steps than by the drive
+    if (nodes.size() == 1 || Math.abs(drive - last.drive) <= 2 * Math.ulp(last.drive)) {
+      other.put(last);
       return;
     }
     boolean up = reached() >= nodes.get(0).drive;
