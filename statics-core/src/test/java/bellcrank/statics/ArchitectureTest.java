@@ -180,7 +180,7 @@ class ArchitectureTest {
           .resideInAPackage(EXPLAIN)
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage(GROUND, LIMITS, MOTION, STRENGTH, "..internal..");
+          .resideInAnyPackage(MOTION, STRENGTH, DRAWING, "..internal..");
 
   @ArchTest
   static final ArchRule motionExplainsNothing =

@@ -46,11 +46,20 @@ final class Candidates {
     this.picture = picture;
   }
 
-  /** Equations, the least laborious first; those without unknowns come last. */
-  static List<Candidate> of(Picture picture) {
+  /** A law is no more laborious than its terms. */
+  static int costOfLaw(int terms) {
+    return PER_TERM * terms;
+  }
+
+  /**
+   * Equations, the least laborious first; those without unknowns come last.
+   *
+   * @param laws what holds for parts at their limit
+   */
+  static List<Candidate> of(Picture picture, List<Candidate> laws) {
     Candidates candidates = new Candidates(picture);
     Cuts.of(picture).forEach(candidates::cut);
-    List<Candidate> all = new ArrayList<>();
+    List<Candidate> all = new ArrayList<>(laws);
     candidates.best.forEach(
         (unknowns, alike) -> all.addAll(candidates.independent(unknowns, alike)));
     all.sort(Candidate.CHEAPEST);

@@ -20,6 +20,9 @@ final class Cuts {
   /** Up to this many bodies sections from left to right and upwards are tried. */
   static final int SECTIONS = 400;
 
+  /** Bodies are on one upright or level line if they are no farther off it, in sizes. */
+  private static final double SAME_LINE = 1e-9;
+
   private final Picture picture;
   private final int count;
   private final BitSet[] neighbours;
@@ -164,13 +167,45 @@ final class Cuts {
     List<Integer> order =
         IntStream.range(0, count)
             .boxed()
-            .sorted(Comparator.comparingDouble(body -> place[body] / Math.max(1, places[body])))
+            .sorted(Comparator.comparingDouble(body -> mean(place, places, body)))
             .toList();
     BitSet side = new BitSet();
     for (int k = 0; k < count - 1; k++) {
       side.set(order.get(k));
-      components((BitSet) side.clone()).stream().filter(this::isWorthwhile).forEach(cuts::add);
+      bothSides(side, cuts);
     }
+    for (int from = 0; from < count; ) {
+      int to = from + 1;
+      while (to < count
+          && mean(place, places, order.get(to)) - mean(place, places, order.get(from))
+              <= SAME_LINE * picture.size()) {
+        to++;
+      }
+      roundOne(order, from, to, cuts);
+      from = to;
+    }
+  }
+
+  /** Sections that leave a straight line to go round one of the bodies on it. */
+  private void roundOne(List<Integer> order, int from, int to, Set<BitSet> cuts) {
+    for (int left = from; to - from > 2 && left < to; left++) {
+      BitSet side = new BitSet();
+      order.subList(0, to).forEach(side::set);
+      side.clear(order.get(left));
+      bothSides(side, cuts);
+    }
+  }
+
+  private void bothSides(BitSet side, Set<BitSet> cuts) {
+    BitSet rest = new BitSet();
+    rest.set(0, count);
+    rest.andNot(side);
+    components((BitSet) side.clone()).stream().filter(this::isWorthwhile).forEach(cuts::add);
+    components(rest).stream().filter(this::isWorthwhile).forEach(cuts::add);
+  }
+
+  private static double mean(double[] place, int[] places, int body) {
+    return place[body] / Math.max(1, places[body]);
   }
 
   private static void add(int body, double at, double[] place, int[] places) {

@@ -29,8 +29,15 @@ final class EquationWords {
     this.bodies = bodies;
   }
 
+  /** What is cut and which equation is written, or which law holds. */
+  String what(Equation equation) {
+    return equation.condition() instanceof Condition.Law law
+        ? new LawWords(figures).of(law)
+        : cut(equation) + ". " + condition(equation.condition());
+  }
+
   /** What is cut, such as {@code Cut jib free}. */
-  String cut(Equation equation) {
+  private String cut(Equation equation) {
     List<String> cut = equation.cut();
     if (cut.size() == bodies && bodies > 1) {
       return "Cut the whole device free";
@@ -49,7 +56,7 @@ final class EquationWords {
   }
 
   /** Which equation, such as {@code Moments about heel}. */
-  String condition(Condition condition) {
+  private String condition(Condition condition) {
     if (condition instanceof Condition.Moments moments) {
       return "Moments about "
           + (moments.place().isEmpty()

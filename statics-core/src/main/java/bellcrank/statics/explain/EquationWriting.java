@@ -1,5 +1,8 @@
 package bellcrank.statics.explain;
 
+import bellcrank.statics.device.Couple;
+import bellcrank.statics.device.Device;
+import bellcrank.statics.geometry.Direction;
 import bellcrank.statics.geometry.Vector;
 import bellcrank.statics.units.Dimension;
 import java.util.ArrayList;
@@ -13,12 +16,14 @@ import java.util.TreeMap;
 /** Turns candidates into equations with terms, and keeps the given loads that they use. */
 final class EquationWriting {
 
+  private final Device device;
   private final Picture picture;
   private final Plan plan;
   private final BitSet known = new BitSet();
   private final Map<String, Given> used = new TreeMap<>();
 
-  EquationWriting(Picture picture, Plan plan) {
+  EquationWriting(Device device, Picture picture, Plan plan) {
+    this.device = device;
     this.picture = picture;
     this.plan = plan;
   }
@@ -43,7 +48,7 @@ final class EquationWriting {
       boolean dropped = !now && value.isPresent() && value.getAsDouble() == 0;
       if (!dropped) {
         Unknown unknown = picture.unknowns().get(number);
-        boolean arm = isMoments(one) && unknown.kind() != Unknown.Kind.COUPLE;
+        boolean arm = isMoments(one) && unknown.dimension() != Dimension.MOMENT;
         Term term =
             new Term(
                 unknown.symbol(),
@@ -64,13 +69,32 @@ final class EquationWriting {
   }
 
   private static boolean isMoments(Candidate one) {
-    return one.condition() instanceof Condition.Moments;
+    return one.condition() instanceof Condition.Moments
+        || (one.condition() instanceof Condition.Law law && law.rule().isOfCouples());
+  }
+
+  /** Share of a load in an equation; in a law only couples on a screw are loads. */
+  private double share(KnownLoad load, Candidate one) {
+    if (one.condition() instanceof Condition.Law law && law.rule() == Condition.Rule.LOADS) {
+      Vector line = Vector.of(law.numbers().get(0), law.numbers().get(1));
+      return picture.loadOn(load, one.cut()).along(Direction.from(line));
+    }
+    if (one.condition() instanceof Condition.Law law) {
+      return law.rule() == Condition.Rule.THREAD && turns(load, law.part()) ? load.size() : 0;
+    }
+    Wrench wrench = picture.loadOn(load, one.cut());
+    double share = Candidate.share(one.condition(), wrench, picture);
+    return Candidate.isNone(share, one.condition(), wrench, picture) ? 0 : share;
+  }
+
+  private boolean turns(KnownLoad load, String screw) {
+    return device.load(load.name()).orElse(null) instanceof Couple couple
+        && couple.member().equals(screw);
   }
 
   private void add(KnownLoad load, Candidate one, List<Term> terms) {
-    Wrench wrench = picture.loadOn(load, one.cut());
-    double share = Candidate.share(one.condition(), wrench, picture);
-    if (Candidate.isNone(share, one.condition(), wrench, picture)) {
+    double share = share(load, one);
+    if (share == 0) {
       return;
     }
     double size = load.size();
@@ -100,6 +124,9 @@ final class EquationWriting {
 
   private List<Unknown> avoided(Candidate one) {
     List<Unknown> avoided = new ArrayList<>();
+    if (one.condition() instanceof Condition.Law) {
+      return avoided;
+    }
     for (Acting.Force force : new Acting(picture, one.cut()).unknowns()) {
       if (!one.unknowns().contains(force.number()) && !known.get(force.number())) {
         avoided.add(picture.unknowns().get(force.number()));

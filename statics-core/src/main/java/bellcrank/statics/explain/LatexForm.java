@@ -115,6 +115,9 @@ final class LatexForm {
             case '°' -> "$^{\\circ}$";
             case 'μ' -> "$\\mu$";
             case 'β' -> "$\\beta$";
+            case 'α' -> "$\\alpha$";
+            case 'φ' -> "$\\varphi$";
+            case '²' -> "$^2$";
             default -> String.valueOf(c);
           });
     }

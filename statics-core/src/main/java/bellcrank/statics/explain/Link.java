@@ -14,4 +14,9 @@ import bellcrank.statics.geometry.Vector;
  * @param force force on the first
  * @param couple couple on the first in N·m, counter-clockwise positive
  */
-record Link(int body, int other, Point at, Point otherAt, Vector force, double couple) {}
+record Link(int body, int other, Point at, Point otherAt, Vector force, double couple) {
+
+  Link moved(Vector by) {
+    return new Link(body, other, at.plus(by), otherAt.plus(by), force, couple);
+  }
+}

@@ -63,11 +63,9 @@ final class LoadsDrawn {
       Vector pull = device.gravity().times(weight.mass() * factor);
       add("W", name, bodies.underLoad(weight.body()), at, pull, 0);
     } else if (load instanceof Couple couple) {
-      // a couple on a screw turns it about its own axis, out of the plane
-      if (device.body(couple.member()).isPresent()) {
-        int body = bodies.number(couple.member());
-        add("M", name, body, device.middle(), Vector.ZERO, factor * couple.moment());
-      }
+      // a couple on a screw turns it about its own axis: it is outside, but in the screw's law
+      int body = bodies.number(couple.member());
+      add("M", name, body, device.middle(), Vector.ZERO, factor * couple.moment());
     } else if (load instanceof SpreadLoad spread) {
       spread(spread, factor);
     } else if (load instanceof Spring spring) {

@@ -48,6 +48,9 @@ final class Pages {
           step instanceof Step.Broken
               || step instanceof Step.Moves
               || step instanceof Step.Open
+              || step instanceof Step.AtLimit
+              || step instanceof Step.JustHeld
+              || step instanceof Step.Judged
               || step instanceof Step.Finding;
       if (detail != Detail.ANSWER || always) {
         write(step);
@@ -117,6 +120,9 @@ final class Pages {
       open(open);
     } else {
       sentence(++number, steps.words(step));
+      if (step instanceof Step.Margin margin) {
+        line(new LawWords(figures).ratio(margin));
+      }
     }
   }
 
@@ -126,11 +132,7 @@ final class Pages {
       sentence(
           ++number,
           List.of(
-              new Piece.Words(
-                  equations.cut(equation)
-                      + ". "
-                      + equations.condition(equation.condition())
-                      + ": "),
+              new Piece.Words(equations.what(equation) + ": "),
               equations.found(step.found()),
               new Piece.Words(" (" + step.found().unknown().words(step.found().si()) + ").")));
       return;
@@ -154,9 +156,7 @@ final class Pages {
 
   private List<Piece> intro(Equation equation) {
     List<Piece> pieces = new ArrayList<>();
-    pieces.add(
-        new Piece.Words(
-            equations.cut(equation) + ". " + equations.condition(equation.condition()) + ": "));
+    pieces.add(new Piece.Words(equations.what(equation) + ": "));
     pieces.addAll(equations.reason(equation));
     return pieces;
   }
@@ -187,15 +187,25 @@ final class Pages {
     for (Equation equation : step.equations()) {
       if (detail == Detail.FULL) {
         List<Piece> intro = intro(equation);
-        intro.add(new Piece.Words(equations.reason(equation).isEmpty() ? "as it stands." : "."));
-        sentence(0, intro);
-        lines(equation, true);
+        boolean law = equation.condition() instanceof Condition.Law;
+        String end = equations.reason(equation).isEmpty() && !law ? "as it stands." : ".";
+        sentence(
+            0, law ? List.of(new Piece.Words(equations.what(equation) + end)) : with(intro, end));
+        boolean numbers =
+            equation.terms().stream().anyMatch(term -> !term.sought() && term.value().isPresent());
+        lines(equation, numbers);
       } else {
-        String words = equations.cut(equation) + ". " + equations.condition(equation.condition());
+        String words = equations.what(equation);
         sentence(0, List.of(new Piece.Words(words + ".")));
       }
     }
     step.found().forEach(this::found);
+  }
+
+  private static List<Piece> with(List<Piece> pieces, String end) {
+    List<Piece> all = new ArrayList<>(pieces);
+    all.add(new Piece.Words(end));
+    return all;
   }
 
   private void notMet(Step.NotMet step) {

@@ -2,6 +2,7 @@ package bellcrank.statics.explain;
 
 import bellcrank.statics.device.Ask;
 import bellcrank.statics.geometry.Point;
+import bellcrank.statics.geometry.Vector;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.List;
@@ -48,6 +49,45 @@ record Picture(
    * @param factor the multiple
    */
   record Share(int unknown, double factor) {}
+
+  /** The same with an unknown that acts on no body. */
+  Picture with(Unknown unknown) {
+    List<Unknown> more = new ArrayList<>(unknowns);
+    more.add(unknown);
+    List<List<Link>> all = new ArrayList<>(links);
+    all.add(List.of());
+    return with(more, all);
+  }
+
+  /** The same with an unknown that acts elsewhere. */
+  Picture moved(int unknown, Vector by) {
+    return with(unknown, links.get(unknown).stream().map(link -> link.moved(by)).toList());
+  }
+
+  /** The same with an unknown that acts on no body any more. */
+  Picture without(int unknown) {
+    return with(unknown, List.of());
+  }
+
+  private Picture with(int unknown, List<Link> own) {
+    List<List<Link>> all = new ArrayList<>(links);
+    all.set(unknown, own);
+    return with(unknowns, all);
+  }
+
+  private Picture with(List<Unknown> other, List<List<Link>> all) {
+    return new Picture(
+        bodies,
+        particles,
+        List.copyOf(other),
+        List.copyOf(all),
+        loads,
+        twoForce,
+        shares,
+        places,
+        middle,
+        size);
+  }
 
   /** Unknowns of which something is left on a cut. */
   List<Integer> cutBy(BitSet cut) {

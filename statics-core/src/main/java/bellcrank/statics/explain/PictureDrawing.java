@@ -241,7 +241,8 @@ final class PictureDrawing {
       Point at = device.middle();
       Link link = new Link(body, Picture.OUTSIDE, at, at, Vector.ZERO, 1);
       Symbol symbol = symbols.of("M", name);
-      add(Kind.COUPLE, symbol, name, sought.body(), asks.next(), List.of(link));
+      Kind kind = device.body(sought.body()).isPresent() ? Kind.COUPLE : Kind.TURNING;
+      add(kind, symbol, name, sought.body(), asks.next(), List.of(link));
       return;
     }
     String start = sought.at().orElseThrow();

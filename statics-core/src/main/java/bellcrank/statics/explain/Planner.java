@@ -7,17 +7,20 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.PriorityQueue;
 import java.util.function.IntFunction;
+import java.util.stream.Stream;
 
 /** Finds an order in which to write and solve equations. */
 final class Planner {
 
   private final Picture picture;
   private final List<Candidate> candidates;
+  private final List<Candidate> laws;
   private final int count;
 
-  Planner(Picture picture) {
+  Planner(Picture picture, List<Candidate> laws) {
     this.picture = picture;
-    candidates = Candidates.of(picture);
+    this.laws = laws;
+    candidates = Candidates.of(picture, laws);
     count = picture.unknowns().size();
   }
 
@@ -43,23 +46,31 @@ final class Planner {
     Plan sliced = all.slice(within);
     Plan cheap =
         CheapestChain.find(candidates, within, count)
-            .map(this::plan)
+            .map(chain -> plan(chain, all))
             .filter(plan -> plan.equations() <= sliced.equations())
             .orElse(sliced);
-    return ShortChain.find(candidates, within, count, cheap).map(this::plan).orElse(cheap);
+    List<Plan.Move> sets =
+        all.moves().stream().filter(move -> move.equations().size() > 1).toList();
+    return ShortChain.find(candidates, sets, within, count, cheap)
+        .map(chain -> plan(chain, all))
+        .orElse(cheap);
   }
 
-  private Plan plan(List<Plan.Move> chain) {
-    return new Plan(chain, solved(chain));
+  private Plan plan(List<Plan.Move> chain, Plan all) {
+    return new Plan(chain, solved(chain, all));
   }
 
-  private double[] solved(List<Plan.Move> chain) {
+  private double[] solved(List<Plan.Move> chain, Plan all) {
     double[] values = new double[count];
     BitSet known = new BitSet();
     for (Plan.Move move : chain) {
-      int unknown = move.found().get(0);
-      values[unknown] = value(move.equations().get(0), unknown, known, values);
-      known.set(unknown);
+      for (int unknown : move.found()) {
+        values[unknown] =
+            move.equations().size() > 1
+                ? all.value(unknown)
+                : value(move.equations().get(0), unknown, known, values);
+      }
+      move.found().forEach(known::set);
     }
     return values;
   }
@@ -142,7 +153,7 @@ final class Planner {
         return false;
       }
       List<Candidate> left =
-          Candidates.plain(picture).stream()
+          Stream.concat(laws.stream(), Candidates.plain(picture).stream())
               .filter(one -> !Block.open(one, known).isEmpty())
               .toList();
       return take(Block.solve(left, known, values, count));

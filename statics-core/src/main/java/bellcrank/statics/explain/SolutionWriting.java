@@ -8,6 +8,7 @@ import bellcrank.statics.device.Wrap;
 import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.equilibrium.Outcome;
 import bellcrank.statics.equilibrium.WrapAngle;
+import bellcrank.statics.limits.LimitState;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
@@ -27,15 +28,35 @@ final class SolutionWriting {
   private final Device device;
   private final Optional<List<Ask>> asks;
   private final Picture picture;
+  private final List<Candidate> laws;
+  private final Optional<Decision> decision;
   private final List<Step> steps = new ArrayList<>();
   private final BitSet named = new BitSet();
 
   SolutionWriting(Balance balance, Optional<List<Ask>> asks) {
+    this(balance, asks, Optional.empty(), Optional.empty());
+  }
+
+  /**
+   * A solution.
+   *
+   * @param state a state in which parts are at their limit, of this balance
+   * @param decision what the limits say
+   */
+  SolutionWriting(
+      Balance balance,
+      Optional<List<Ask>> asks,
+      Optional<LimitState> state,
+      Optional<Decision> decision) {
     this.balance = balance;
     this.asks = asks;
+    this.decision = decision;
     device = balance.device();
     asks.ifPresent(all -> all.forEach(ask -> ask.check(device)));
-    picture = PictureDrawing.of(balance);
+    Picture drawn = PictureDrawing.of(balance);
+    Optional<LimitLaws> found = state.map(one -> LimitLaws.of(one, drawn));
+    picture = found.map(LimitLaws::picture).orElse(drawn);
+    laws = found.map(LimitLaws::laws).orElse(List.of());
   }
 
   WorkedSolution write() {
@@ -46,16 +67,19 @@ final class SolutionWriting {
               "Friction in "
                   + String.join(", ", open.parts())
                   + " leaves a range of forces, so equations alone give no numbers."));
+      decision.ifPresent(
+          one -> steps.addAll(one.steps(picture, new Plan(List.of(), new double[0]))));
+      decision.flatMap(one -> asks.map(one::results)).ifPresent(steps::addAll);
       return finish(List.of());
     }
-    Planner planner = new Planner(picture);
+    Planner planner = new Planner(picture, laws);
     if (picture.bodies().size() > Cuts.ALL_GROUPS) {
       steps.add(
           new Step.Finding(
               "The device has "
                   + picture.bodies().size()
-                  + " bodies. They are taken one by one or in pairs, or cut off by a straight"
-                  + " section; other groups are not tried."));
+                  + " bodies. They are taken one by one or in pairs, or cut off by a section,"
+                  + " straight or round one body; other groups are not tried."));
     }
     return outcome instanceof Outcome.NoBalance moving
         ? noBalance(planner, moving)
@@ -74,7 +98,7 @@ final class SolutionWriting {
       }
     }
     Plan plan = asks.isPresent() ? planner.some(all, goals) : all;
-    EquationWriting equations = new EquationWriting(picture, plan);
+    EquationWriting equations = new EquationWriting(device, picture, plan);
     List<Step> written = new ArrayList<>();
     plan.moves().forEach(move -> written.add(step(move, equations, plan)));
     laws();
@@ -86,13 +110,17 @@ final class SolutionWriting {
       open = open.intersects(goals) ? open : new BitSet();
     }
     if (!open.isEmpty()) {
-      open(planner, new EquationWriting(picture, all), all, open);
+      open(planner, new EquationWriting(device, picture, all), all, open);
     }
     posts(plan);
     if (open.isEmpty() && asks.isEmpty()) {
       new ThreeForceFinder(picture, all, cuts(plan)).find().forEach(steps::add);
     }
     balance.violations().forEach(one -> steps.add(new Step.Broken(one)));
+    RoughParts.threads(device, picture, plan).stream()
+        .filter(one -> !isLaw(one.screw(), Condition.Rule.THREAD))
+        .forEach(steps::add);
+    decision.ifPresent(one -> steps.addAll(one.steps(picture, plan)));
     if (asks.isEmpty()) {
       balance.freedoms().forEach(one -> steps.add(Motions.step(device, balance.pose(), one)));
     }
@@ -165,12 +193,24 @@ final class SolutionWriting {
       Unknown last = picture.unknowns().get(k + 1);
       Optional<Connection> part = device.connection(first.part());
       boolean both = first.part().equals(last.part()) && known.get(k) && known.get(k + 1);
-      if (both && part.isPresent() && part.get() instanceof Wrap wrap) {
+      if (both
+          && part.isPresent()
+          && part.get() instanceof Wrap wrap
+          && !isLaw(wrap.name(), Condition.Rule.POST)) {
         double angle = WrapAngle.of(device, wrap);
         steps.add(
             new Step.PostLaw(wrap.name(), first.symbol(), last.symbol(), wrap.friction(), angle));
       }
     }
+  }
+
+  /** Whether what holds for a part is among the equations. */
+  private boolean isLaw(String part, Condition.Rule rule) {
+    return laws.stream()
+        .map(Candidate::condition)
+        .anyMatch(
+            one ->
+                one instanceof Condition.Law law && law.part().equals(part) && law.rule() == rule);
   }
 
   private void open(Planner planner, EquationWriting writing, Plan plan, BitSet open) {
@@ -192,7 +232,7 @@ final class SolutionWriting {
       BitSet goals = new BitSet();
       unmet.get().unknowns().forEach(goals::set);
       Plan plan = all.slice(goals);
-      EquationWriting equations = new EquationWriting(picture, plan);
+      EquationWriting equations = new EquationWriting(device, picture, plan);
       List<Step> written = new ArrayList<>();
       plan.moves().forEach(move -> written.add(step(move, equations, plan)));
       laws();
@@ -203,6 +243,7 @@ final class SolutionWriting {
       used = equations.used();
     }
     steps.add(Motions.step(device, balance.pose(), moving.driven()));
+    decision.ifPresent(one -> steps.add(one.judged()));
     asks.ifPresent(
         wanted ->
             wanted.forEach(ask -> steps.add(new Step.Result(ask, balance.answer(ask), List.of()))));

@@ -6,6 +6,9 @@ import bellcrank.statics.equilibrium.Freedom;
 import bellcrank.statics.equilibrium.Violation;
 import bellcrank.statics.geometry.Point;
 import bellcrank.statics.geometry.Vector;
+import bellcrank.statics.limits.FrictionFactor;
+import bellcrank.statics.limits.GivingWay;
+import bellcrank.statics.limits.Verdict;
 import java.util.List;
 import java.util.Optional;
 
@@ -169,6 +172,85 @@ public sealed interface Step {
    */
   record PostLaw(String rope, Symbol first, Symbol last, double friction, double angle)
       implements Step {}
+
+  /**
+   * The state that is worked out: a sought effort is as great or as small as it can be.
+   *
+   * @param sought name of the sought effort
+   * @param greatest whether it is greatest
+   * @param how what is about to happen there
+   */
+  record AtLimit(String sought, boolean greatest, GivingWay how) implements Step {}
+
+  /**
+   * The state that is worked out where statics leaves forces open: the one in which the device just
+   * holds.
+   *
+   * @param friction factor on all coefficients of friction with which it does; 1 for the stated
+   *     ones
+   * @param how what is about to happen there
+   */
+  record JustHeld(double friction, GivingWay how) implements Step {}
+
+  /**
+   * How far a rough part is from slipping: friction over normal force, against μ.
+   *
+   * @param part name of the part
+   * @param friction symbol of its friction
+   * @param frictionForce friction in N, with its sign
+   * @param normal symbol of its normal force
+   * @param normalForce normal force in N, above 0
+   * @param coefficient coefficient of friction μ
+   */
+  record Margin(
+      String part,
+      Symbol friction,
+      double frictionForce,
+      Symbol normal,
+      double normalForce,
+      double coefficient)
+      implements Step {
+
+    /**
+     * Friction over normal force.
+     *
+     * @return with the sign of the friction; it sticks up to μ either way
+     */
+    public double ratio() {
+      return frictionForce / normalForce;
+    }
+  }
+
+  /**
+   * Friction in a pin: its couple is at most the radius of the friction circle times its force.
+   *
+   * @param pin name of the pin
+   * @param radius radius of the bearing in m
+   * @param angle angle of friction φ in rad
+   */
+  record PinFriction(String pin, double radius, double angle) implements Step {}
+
+  /**
+   * The couples that turn a screw, once its axial force is known.
+   *
+   * @param screw name of the screw
+   * @param symbol symbol of its axial force
+   * @param force axial force in N, tension positive
+   * @param radius mean radius of the thread in m
+   * @param slope angle of the thread α in rad
+   * @param angle angle of friction φ in rad
+   */
+  record ThreadLaw(
+      String screw, Symbol symbol, double force, double radius, double slope, double angle)
+      implements Step {}
+
+  /**
+   * Whether the device stands with all one-sided and rough parts, and how much friction that takes.
+   *
+   * @param verdict the verdict
+   * @param friction the common factor on friction at which it just holds
+   */
+  record Judged(Verdict verdict, FrictionFactor friction) implements Step {}
 
   /**
    * What is to be said in words: by what limits, or why there are no equations.

@@ -61,6 +61,13 @@ final class StepWords {
       add(pieces, broken(one.violation()));
     } else if (step instanceof Step.Moves one) {
       add(pieces, moves(one));
+    } else if (step instanceof Step.Margin
+        || step instanceof Step.PinFriction
+        || step instanceof Step.ThreadLaw
+        || step instanceof Step.AtLimit
+        || step instanceof Step.JustHeld
+        || step instanceof Step.Judged) {
+      add(pieces, new LimitWords(device, units, figures).words(step));
     } else if (step instanceof Step.Finding one) {
       add(pieces, one.sentence());
     }
@@ -93,18 +100,8 @@ final class StepWords {
     pieces.add(Pages.letter(one.first()));
     add(pieces, " and ");
     pieces.add(Pages.letter(one.last()));
-    String exponent =
-        figures.text(one.friction(), Dimension.NUMBER)
-            + " · "
-            + figures.text(one.angle(), Dimension.NUMBER);
-    double most = Math.exp(one.friction() * one.angle());
-    add(
-        pieces,
-        " may be e^(μβ) = e^("
-            + exponent
-            + ") = "
-            + units.format(most, Dimension.NUMBER, Carried.ANSWER_DIGITS)
-            + " times the smaller.");
+    String most = new LawWords(figures).power(one.friction(), one.angle());
+    add(pieces, " may be e^(μβ) = " + most + " times the smaller.");
   }
 
   private String place(Point at) {

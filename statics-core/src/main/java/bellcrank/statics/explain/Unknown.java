@@ -35,6 +35,10 @@ public record Unknown(
     FRICTION,
     /** A couple in N·m, counter-clockwise positive. */
     COUPLE,
+    /** A couple that turns a screw in N·m, positive where it drives the ends apart. */
+    TURNING,
+    /** The size of a force in N. */
+    SIZE,
     /** A sought force in N: a size, a component, a weight or the total of a spread load. */
     SOUGHT
   }
@@ -56,10 +60,10 @@ public record Unknown(
   /**
    * Dimension of its value.
    *
-   * @return moment for a couple, force for all others
+   * @return moment for couples, force for all others
    */
   public Dimension dimension() {
-    return kind == Kind.COUPLE ? Dimension.MOMENT : Dimension.FORCE;
+    return kind == Kind.COUPLE || kind == Kind.TURNING ? Dimension.MOMENT : Dimension.FORCE;
   }
 
   /**

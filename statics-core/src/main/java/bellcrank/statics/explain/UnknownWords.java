@@ -20,6 +20,9 @@ final class UnknownWords {
       case ROPE -> "tension of " + one.part();
       case COUPLE ->
           "couple of " + one.part() + " on " + one.body() + ", positive counter-clockwise";
+      case TURNING ->
+          "couple of " + one.part() + " on " + one.body() + ", positive where it drives it apart";
+      case SIZE -> "size of the force of " + one.part();
       case NORMAL -> of("normal force", one, positive);
       case FRICTION -> of("friction", one, positive);
       case SOUGHT -> "sought " + one.part() + on(one, positive);
@@ -43,6 +46,8 @@ final class UnknownWords {
       case AXIAL -> si > 0 ? "tension" : "compression";
       case ROPE -> si > 0 ? "it pulls" : "it would have to push";
       case COUPLE -> (si > 0 ? "counter-clockwise" : "clockwise") + " on " + one.body();
+      case TURNING -> si > 0 ? "it drives the ends apart" : "it draws the ends together";
+      case SIZE -> "its size";
       default ->
           one.sense().equals(Vector.ZERO)
               ? "on " + one.body()

@@ -2,6 +2,7 @@ package bellcrank.statics.explain;
 
 import bellcrank.statics.device.Ask;
 import bellcrank.statics.equilibrium.Balance;
+import bellcrank.statics.limits.Limits;
 import java.util.List;
 import java.util.Optional;
 
@@ -47,6 +48,52 @@ public final class WorkedSolution {
    */
   public static WorkedSolution of(Balance balance, List<Ask> asks) {
     return new SolutionWriting(balance, Optional.of(List.copyOf(asks))).write();
+  }
+
+  /**
+   * The solution for all forces of a device with one-sided or rough parts: how it is decided
+   * whether it stands comes after the forces.
+   *
+   * @param limits the limits of the device in a case
+   * @return its solution
+   */
+  public static WorkedSolution of(Limits limits) {
+    return LimitWriting.decided(limits, Optional.empty());
+  }
+
+  /**
+   * The solution for some answers of a device with one-sided or rough parts, and whether it stands.
+   *
+   * @param limits the limits of the device in a case
+   * @param asks what is asked; of asks that only limits tell the answer is given, not how it is
+   *     found
+   * @return its solution
+   * @throws bellcrank.statics.device.ModelException if an ask names what the device does not have
+   */
+  public static WorkedSolution of(Limits limits, List<Ask> asks) {
+    return LimitWriting.decided(limits, Optional.of(List.copyOf(asks)));
+  }
+
+  /**
+   * The solution for the greatest or least value of a sought effort: for parts that are at their
+   * limit there, what holds for them is an equation as well.
+   *
+   * @param limits the limits of the device in a case
+   * @param sought name of a sought force, couple, mass or intensity
+   * @param greatest whether its greatest value is asked for
+   * @param asks what else is asked, in the state with that value; may be empty
+   * @return its solution; empty if there is no such value
+   * @throws bellcrank.statics.device.ModelException if nothing of that name is sought, or an ask
+   *     names what the device does not have
+   */
+  public static Optional<WorkedSolution> atLimit(
+      Limits limits, String sought, boolean greatest, List<Ask> asks) {
+    return LimitWriting.atLimit(limits, sought, greatest, List.copyOf(asks));
+  }
+
+  /** The same solution with other steps. */
+  WorkedSolution withSteps(List<Step> other) {
+    return new WorkedSolution(balance, other, unknowns, given, bodies);
   }
 
   /** Number of bodies that can be cut free. */

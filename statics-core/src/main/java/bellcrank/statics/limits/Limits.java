@@ -157,6 +157,20 @@ public final class Limits {
   }
 
   /**
+   * The same with all coefficients of friction multiplied.
+   *
+   * @param factor 0 or more
+   * @return the limits with so much friction
+   * @throws ModelException if the factor is negative or not finite
+   */
+  public Limits withFriction(double factor) {
+    if (!(factor >= 0 && factor <= Double.MAX_VALUE)) {
+      throw new ModelException(device.name(), "factor on friction", factor, "0 or more");
+    }
+    return new Limits(device, loadCase, pose, foundations, friction.times(factor));
+  }
+
+  /**
    * The case.
    *
    * @return factors on the loads
@@ -224,8 +238,13 @@ public final class Limits {
     return range(Ask.parse(ask));
   }
 
-  /** The balance; made when it is asked for, since a limit alone does not need it. */
-  private Balance balance() {
+  /**
+   * The balance under the case, in which all one-sided and rough parts count as holding. It is made
+   * when it is asked for, since a limit alone does not need it.
+   *
+   * @return the balance
+   */
+  public Balance balance() {
     return Balance.of(device, loadCase, pose);
   }
 
@@ -256,15 +275,39 @@ public final class Limits {
    * @throws ModelException if nothing of that name is sought, or both components are
    */
   public Optional<GivingWay> givingWay(String sought, boolean greatest) {
+    Goal goal = effort(sought, greatest);
+    Admissible.Found found = admissible.greatest(admissible.given(), friction, goal);
+    return found.extreme().isFound() ? Optional.of(givingWays.at(found, goal)) : Optional.empty();
+  }
+
+  /**
+   * A state in which a sought effort is greatest or least, with its forces.
+   *
+   * @param sought name of a sought force, couple, mass or intensity
+   * @param greatest whether at its greatest value
+   * @return empty if there is no such end
+   * @throws ModelException if nothing of that name is sought, or both components are
+   */
+  public Optional<LimitState> stateAt(String sought, boolean greatest) {
+    Goal goal = effort(sought, greatest);
+    Admissible.Found found = admissible.greatest(admissible.given(), friction, goal);
+    if (!found.extreme().isFound()) {
+      return Optional.empty();
+    }
+    List<Double> forces = LeastForces.values(found.extreme().forces(), admissible.assembly());
+    return Optional.of(
+        new LimitState(
+            balance().withForces(forces), givingWays.at(found, goal), friction.factor()));
+  }
+
+  private Goal effort(String sought, boolean greatest) {
     if (!(device.load(sought).orElse(null) instanceof Sought effort)
         || effort.want() == Sought.Want.COMPONENTS) {
       throw new ModelException(
           sought, "sought quantity", sought, "a sought force, couple, mass or intensity");
     }
     int column = admissible.assembly().soughtColumn(sought);
-    Goal goal = Goal.force(column, greatest ? 1 : -1, admissible.columns()).driven();
-    Admissible.Found found = admissible.greatest(admissible.given(), friction, goal);
-    return found.extreme().isFound() ? Optional.of(givingWays.at(found, goal)) : Optional.empty();
+    return Goal.force(column, greatest ? 1 : -1, admissible.columns()).driven();
   }
 
   /**

@@ -11,12 +11,12 @@ import net.jqwik.api.Combinators;
  * anyhow. Each has one force, named {@code push}, besides its weights. Half of them have rounded
  * numbers, so that supports in one line, parallel ones and forces of zero come up on purpose.
  */
-final class RandomContacts {
+public final class RandomContacts {
 
   private RandomContacts() {}
 
   /** Any of them. */
-  static Arbitrary<Device> any() {
+  public static Arbitrary<Device> any() {
     return devices(Arbitraries.of(ContactScene.Kind.values()), Arbitraries.of(true, false));
   }
 

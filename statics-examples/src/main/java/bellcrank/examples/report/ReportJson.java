@@ -97,7 +97,7 @@ public final class ReportJson {
         .write();
     new InquiriesJson(page, file).ofCase(one);
     TravelJson.write(page, TravelAnswer.of(file, one.balance().loadCase()));
-    worked.ifPresent(asks -> new WorkedJson(page).write(WorkedText.of(one, asks)));
+    worked.ifPresent(asks -> new WorkedJson(page).write(WorkedCase.of(one, asks)));
   }
 
   private static void problem(JsonPage page, Refusal refusal) {

@@ -1,5 +1,6 @@
 package bellcrank.examples.report;
 
+import bellcrank.statics.device.Ask;
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.explain.Condition;
 import bellcrank.statics.explain.Equation;
@@ -8,7 +9,11 @@ import bellcrank.statics.explain.Step;
 import bellcrank.statics.explain.Term;
 import bellcrank.statics.explain.Unknown;
 import bellcrank.statics.explain.WorkedSolution;
+import bellcrank.statics.limits.Event;
+import bellcrank.statics.limits.FrictionFactor;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 
 /** A worked solution as JSON. */
 final class WorkedJson {
@@ -19,14 +24,23 @@ final class WorkedJson {
     this.page = page;
   }
 
-  void write(WorkedSolution solution) {
+  void write(WorkedCase worked) {
+    worked.solution().ifPresent(one -> page.object("workedSolution", () -> solution(one)));
+    page.list("workedLimits", List.copyOf(worked.ends().entrySet()), this::limit);
+  }
+
+  private void limit(Map.Entry<Ask, WorkedSolution> end) {
     page.object(
-        "workedSolution",
         () -> {
-          page.list("unknowns", solution.unknowns(), this::unknown);
-          page.list("given", solution.given(), this::given);
-          page.list("steps", solution.steps(), step -> page.object(() -> step(step)));
+          page.text("ask", end.getKey().text());
+          solution(end.getValue());
         });
+  }
+
+  private void solution(WorkedSolution solution) {
+    page.list("unknowns", solution.unknowns(), this::unknown);
+    page.list("given", solution.given(), this::given);
+    page.list("steps", solution.steps(), step -> page.object(() -> step(step)));
   }
 
   private void unknown(Unknown one) {
@@ -126,7 +140,53 @@ final class WorkedJson {
     } else if (step instanceof Step.Finding one) {
       page.text("kind", "finding");
       page.text("words", one.sentence());
+    } else {
+      limited(step);
     }
+  }
+
+  /** Steps that limits bring in. */
+  private void limited(Step step) {
+    if (step instanceof Step.AtLimit one) {
+      page.text("kind", "at a limit");
+      page.text("sought", one.sought());
+      page.truth("greatest", one.greatest());
+      page.texts("events", events(one.how().events()));
+    } else if (step instanceof Step.JustHeld one) {
+      page.text("kind", "just held");
+      page.number("frictionFactor", one.friction());
+      page.texts("events", events(one.how().events()));
+    } else if (step instanceof Step.Margin one) {
+      page.text("kind", "friction used");
+      page.text("part", one.part());
+      page.texts("symbols", List.of(one.friction().text(), one.normal().text()));
+      page.number("ratio", one.ratio());
+      page.number("friction", one.coefficient());
+    } else if (step instanceof Step.PinFriction one) {
+      page.text("kind", "friction in a pin");
+      page.text("part", one.pin());
+      page.number("radius", one.radius());
+      page.number("angle", one.angle());
+    } else if (step instanceof Step.ThreadLaw one) {
+      page.text("kind", "couples on a screw");
+      page.text("part", one.screw());
+      page.text("symbol", one.symbol().text());
+      page.number("radius", one.radius());
+      page.number("slope", one.slope());
+      page.number("angle", one.angle());
+    } else if (step instanceof Step.Judged one) {
+      page.text("kind", "verdict");
+      page.text("words", one.verdict().words());
+      if (one.friction() instanceof FrictionFactor.Least least) {
+        page.number("frictionFactor", least.factor());
+      } else {
+        page.nothing("frictionFactor");
+      }
+    }
+  }
+
+  private static List<String> events(List<Event> events) {
+    return events.stream().map(one -> one.part() + " " + one.words()).toList();
   }
 
   private static List<String> symbols(List<Unknown> unknowns) {
@@ -142,10 +202,23 @@ final class WorkedJson {
             page.point("momentsAbout", moments.about());
             page.text("place", moments.place());
             page.nothing("forcesAlong");
-          } else {
+            page.nothing("law");
+          } else if (one.condition() instanceof Condition.Forces forces) {
             page.nothing("momentsAbout");
             page.nothing("place");
-            page.number("forcesAlong", ((Condition.Forces) one.condition()).along().angle());
+            page.number("forcesAlong", forces.along().angle());
+            page.nothing("law");
+          } else {
+            Condition.Law law = (Condition.Law) one.condition();
+            page.nothing("momentsAbout");
+            page.nothing("place");
+            page.nothing("forcesAlong");
+            page.object(
+                "law",
+                () -> {
+                  page.text("part", law.part());
+                  page.text("rule", law.rule().name().toLowerCase(Locale.ROOT));
+                });
           }
           page.texts("avoided", symbols(one.avoided()));
           page.list("terms", one.terms(), this::term);

@@ -4,7 +4,6 @@ import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.explain.Detail;
 import bellcrank.statics.explain.SolutionWriter;
-import bellcrank.statics.explain.WorkedSolution;
 import bellcrank.statics.units.UnitSystem;
 import java.util.List;
 
@@ -26,26 +25,24 @@ public final class WorkedText {
    */
   public static String of(FileAnswer answer, List<Ask> asks, Detail detail, UnitSystem units) {
     StringBuilder text = new StringBuilder();
+    SolutionWriter writer = SolutionWriter.of(detail, units);
     for (CaseAnswer one : answer.cases()) {
       LoadCase loadCase = one.balance().loadCase();
       String which = loadCase.equals(LoadCase.ALL_LOADS) ? "" : ", case " + loadCase.name();
-      text.append("Worked by hand").append(which).append("\n\n");
-      String written = SolutionWriter.of(detail, units).text(of(one, asks));
-      written.lines().forEach(line -> wrap(line, text));
-      text.append('\n');
+      WorkedCase worked = WorkedCase.of(one, asks);
+      worked.solution().ifPresent(solution -> write(which, writer.text(solution), text));
+      worked
+          .ends()
+          .forEach(
+              (ask, solution) -> write(which + ", " + ask.text(), writer.text(solution), text));
     }
     return text.toString();
   }
 
-  /** The solution for those asks that belong to the case; for all forces if none was asked. */
-  static WorkedSolution of(CaseAnswer one, List<Ask> asks) {
-    List<Ask> own =
-        asks.stream()
-            .filter(ask -> ask.loadCase().map(one.balance().loadCase().name()::equals).orElse(true))
-            .toList();
-    return asks.isEmpty()
-        ? WorkedSolution.of(one.balance())
-        : WorkedSolution.of(one.balance(), own);
+  private static void write(String which, String written, StringBuilder text) {
+    text.append("Worked by hand").append(which).append("\n\n");
+    written.lines().forEach(line -> wrap(line, text));
+    text.append('\n');
   }
 
   private static void wrap(String line, StringBuilder text) {

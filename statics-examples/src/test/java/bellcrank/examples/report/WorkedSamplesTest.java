@@ -5,13 +5,16 @@ import static org.assertj.core.api.Assertions.within;
 
 import bellcrank.examples.YamlFiles;
 import bellcrank.examples.file.DeviceFile;
+import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.LoadCase;
+import bellcrank.statics.device.Sought;
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.explain.Detail;
 import bellcrank.statics.explain.SolutionWriter;
 import bellcrank.statics.explain.Step;
 import bellcrank.statics.explain.WorkedSolution;
+import bellcrank.statics.limits.Limits;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -54,6 +57,45 @@ final class WorkedSamplesTest {
       assertThat(writer.markdown(solution).contains("### Answers"))
           .isEqualTo(!solution.results().isEmpty());
       assertThat(writer.latex(solution)).contains("\\subsection*{Solution}");
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("files")
+  void endsOfRangesAreThoseOfTheLimits(Path path) {
+    DeviceFile file = YamlFiles.read(path);
+    if (!Limits.concern(file.device())) {
+      return;
+    }
+    for (LoadCase loadCase : file.device().cases()) {
+      Limits limits = Limits.of(file.device(), loadCase.name());
+      SolutionWriter writer = SolutionWriter.of(Detail.FULL, file.units());
+      assertThat(writer.text(WorkedSolution.of(limits))).contains("Verdict: ");
+      for (Sought sought : file.device().sought()) {
+        if (sought.want() == Sought.Want.COMPONENTS) {
+          continue;
+        }
+        for (boolean greatest : List.of(true, false)) {
+          Ask value = Ask.of(sought.name());
+          Ask end = greatest ? value.greatest() : value.least();
+          Optional<WorkedSolution> worked =
+              WorkedSolution.atLimit(limits, sought.name(), greatest, List.of());
+          Answer expected = limits.answer(end);
+          assertThat(worked.isPresent()).as(end.text()).isEqualTo(expected instanceof Answer.Value);
+          if (worked.isPresent()) {
+            Answer found = worked.get().results().get(0).answer();
+            double wanted = ((Answer.Value) expected).si();
+            assertThat(((Answer.Value) found).si())
+                .as(end.text())
+                .isCloseTo(wanted, within(1e-6 * (1 + Math.abs(wanted))));
+            assertThat(worked.get().steps())
+                .as(end.text())
+                .noneMatch(Step.Open.class::isInstance)
+                .noneMatch(Step.Taken.class::isInstance);
+            assertThat(writer.text(worked.get())).contains("At the ");
+          }
+        }
+      }
     }
   }
 
