@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.PriorityQueue;
 import java.util.function.IntFunction;
+import java.util.function.IntPredicate;
 import java.util.stream.Stream;
 
 /** Finds an order in which to write and solve equations. */
@@ -32,9 +33,10 @@ final class Planner {
    * Finds all unknowns that statics fixes.
    *
    * @param given value of an unknown from elsewhere; empty if there is none
+   * @param fixed whether an unknown can be found at all
    */
-  Plan all(IntFunction<OptionalDouble> given) {
-    Search search = new Search();
+  Plan all(IntFunction<OptionalDouble> given, IntPredicate fixed) {
+    Search search = new Search(fixed);
     search.run(given);
     return new Plan(search.moves, search.values);
   }
@@ -94,12 +96,14 @@ final class Planner {
   private final class Search {
     final List<Plan.Move> moves = new ArrayList<>();
     final double[] values = new double[count];
+    private final IntPredicate fixed;
     private final BitSet known = new BitSet();
     private final int[] open = new int[candidates.size()];
     private final List<List<Integer>> with = new ArrayList<>();
     private final PriorityQueue<Integer> ready = new PriorityQueue<>();
 
-    Search() {
+    Search(IntPredicate fixed) {
+      this.fixed = fixed;
       for (int unknown = 0; unknown < count; unknown++) {
         with.add(new ArrayList<>());
       }
@@ -159,7 +163,9 @@ final class Planner {
       return take(Block.solve(left, known, values, count));
     }
 
-    private boolean take(Optional<Block.Solved> solved) {
+    private boolean take(Optional<Block.Solved> found) {
+      Optional<Block.Solved> solved =
+          found.filter(block -> block.unknowns().stream().allMatch(fixed::test));
       solved.ifPresent(
           block -> {
             moves.add(new Plan.Move(block.equations(), block.unknowns()));

@@ -36,6 +36,15 @@ final class Readings {
     return OptionalDouble.empty();
   }
 
+  /**
+   * Whether statics fixes an unknown, as the balance sees it: equations that only rounding parts
+   * must not be taken as independent. What is no component of the balance follows from those.
+   */
+  boolean fixes(int unknown) {
+    return given(unknown).isPresent()
+        || picture.shares().values().stream().noneMatch(share -> share.unknown() == unknown);
+  }
+
   private OptionalDouble value(Ask ask) {
     return balance.answer(ask) instanceof Answer.Value value
         ? OptionalDouble.of(value.si())

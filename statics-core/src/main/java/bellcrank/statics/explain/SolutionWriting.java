@@ -88,7 +88,7 @@ final class SolutionWriting {
 
   private WorkedSolution balanced(Planner planner) {
     Readings readings = new Readings(balance, picture);
-    Plan all = planner.all(readings::given);
+    Plan all = planner.all(readings::given, readings::fixes);
     BitSet goals = new BitSet();
     List<BitSet> needs = new ArrayList<>();
     if (asks.isPresent()) {
@@ -225,7 +225,7 @@ final class SolutionWriting {
   }
 
   private WorkedSolution noBalance(Planner planner, Outcome.NoBalance moving) {
-    Plan all = planner.all(unknown -> OptionalDouble.empty());
+    Plan all = planner.all(unknown -> OptionalDouble.empty(), unknown -> true);
     Optional<Candidate> unmet = unmet(planner, all);
     List<Given> used = List.of();
     if (unmet.isPresent()) {

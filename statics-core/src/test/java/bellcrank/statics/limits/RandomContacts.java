@@ -11,6 +11,7 @@ import net.jqwik.api.Combinators;
  * anyhow. Each has one force, named {@code push}, besides its weights. Half of them have rounded
  * numbers, so that supports in one line, parallel ones and forces of zero come up on purpose.
  */
+@SuppressWarnings("exports") // public for the tests of explanations, which never leave the build
 public final class RandomContacts {
 
   private RandomContacts() {}
