@@ -4,6 +4,7 @@ import bellcrank.statics.units.Unit;
 import de.erichseifert.vectorgraphics2d.VectorGraphics2D;
 import de.erichseifert.vectorgraphics2d.svg.SVGProcessor;
 import de.erichseifert.vectorgraphics2d.util.PageSize;
+import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.geom.AffineTransform;
 import java.io.ByteArrayOutputStream;
@@ -21,6 +22,9 @@ final class ChartSheet {
 
   private static final int WIDTH = 800;
   private static final int HEIGHT = 420;
+
+  /** Pixels between marks across, so that numbers of several digits keep apart. */
+  private static final int TICK_SPACING = 110;
 
   /** Colours that stay apart also for most people who see colours differently. */
   private static final List<Color> COLOURS =
@@ -49,6 +53,21 @@ final class ChartSheet {
     return unit.symbol().isEmpty() ? words : words + " (" + unit.symbol() + ")";
   }
 
+  /**
+   * Adds a point on the first piece of a curve that goes on: at even steps the library would number
+   * the steps instead of round values.
+   */
+  static void unevenly(List<Double> x, List<Double> y) {
+    for (int i = 1; i < x.size(); i++) {
+      double step = x.get(i) - x.get(i - 1);
+      if (step != 0) {
+        x.add(i, x.get(i - 1) + step / Math.E);
+        y.add(i, y.get(i - 1) + (y.get(i) - y.get(i - 1)) / Math.E);
+        return;
+      }
+    }
+  }
+
   /** A chart in the style of the sheet; the first one has the title. */
   XYChart chart(String across, String up) {
     XYChart chart =
@@ -64,6 +83,9 @@ final class ChartSheet {
     chart.getStyler().setLocale(Locale.ROOT);
     chart.getStyler().setChartBackgroundColor(Color.WHITE);
     chart.getStyler().setDecimalPattern("0.######");
+    chart.getStyler().setXAxisTickMarkSpacingHint(TICK_SPACING);
+    // a dashed grid would be written dash by dash, and make most of the picture
+    chart.getStyler().setPlotGridLinesStroke(new BasicStroke(0.5f));
     return chart;
   }
 

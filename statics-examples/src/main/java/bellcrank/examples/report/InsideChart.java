@@ -118,6 +118,7 @@ public final class InsideChart {
     }
     x.add(metres.fromSi(from + bar.length()));
     y.add(0.0);
+    ChartSheet.unevenly(x, y);
     XYSeries line = chart.addSeries(name, x, y);
     line.setMarker(SeriesMarkers.NONE);
     line.setLineColor(colour);

@@ -8,14 +8,10 @@ import bellcrank.statics.equilibrium.Outcome;
 import bellcrank.statics.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 
 /** The answer to a device file as a page of text, at most 80 characters wide. */
 public final class ReportText {
-
-  /** Share of the largest force up to which what is left over is called rounding. */
-  private static final double ROUNDING = 1e-10;
 
   private final Page page = new Page();
   private final UnitSystem units;
@@ -32,9 +28,14 @@ public final class ReportText {
    * @return lines with line ends
    */
   public static String of(FileAnswer answer, UnitSystem units) {
+    return page(answer, units).toString();
+  }
+
+  /** What the answers say, block by block. */
+  static Page page(FileAnswer answer, UnitSystem units) {
     ReportText report = new ReportText(units);
     report.write(answer);
-    return report.page.toString();
+    return report.page;
   }
 
   private void write(FileAnswer answer) {
@@ -66,7 +67,8 @@ public final class ReportText {
     HangSection.write(page, answer.file().inquiries(), device, units);
   }
 
-  private static String counts(Device device) {
+  /** How many parts of each kind there are. */
+  static String counts(Device device) {
     List<String> counts = new ArrayList<>();
     counts.add(Listing.count(device.members().size(), "member"));
     if (!device.joints().isEmpty()) {
@@ -111,38 +113,8 @@ public final class ReportText {
     AdvantageSection.write(page, balance, amounts);
     MotionSection.write(page, balance, limits, amounts);
     NearCriticalSection.write(page, balance, amounts);
-    asks(answer, amounts);
+    AskedSection.write(page, answer, amounts);
     ExpectationsSection.write(page, answer.checks(), amounts);
-    if (!(outcome instanceof Outcome.NoBalance || outcome instanceof Outcome.NotDecided)) {
-      page.heading(closing(balance.residual()));
-    }
-  }
-
-  private void asks(CaseAnswer answer, Amounts amounts) {
-    if (answer.answers().isEmpty()) {
-      return;
-    }
-    page.heading("Asked");
-    for (CaseAnswer.Answered one : answer.answers()) {
-      page.item(
-          one.ask().text()
-              + " = "
-              + AnswerWords.of(one.ask(), one.answer(), amounts, Amounts.DIGITS)
-              + NameHint.of(one.ask(), answer.balance().device()));
-    }
-  }
-
-  private static String closing(double residual) {
-    if (residual == 0) {
-      return "Check: the forces on each body add up to zero.";
-    }
-    String rest = String.format(Locale.ROOT, "%.0e", residual);
-    return residual <= ROUNDING
-        ? "Check: the forces on each body add up to zero within rounding ("
-            + rest
-            + " of the largest)."
-        : "Check: the forces on the bodies add up to zero only within "
-            + rest
-            + " of the largest, so no answer is finer than that.";
+    ResidualSection.write(page, balance);
   }
 }

@@ -36,6 +36,21 @@ final class Table {
     rows.add(List.copyOf(cells));
   }
 
+  /** The heads of its columns. */
+  List<String> heads() {
+    return List.copyOf(heads);
+  }
+
+  /** What its columns hold. */
+  List<Kind> kinds() {
+    return List.copyOf(kinds);
+  }
+
+  /** Its rows, each with a cell for each column. */
+  List<List<String>> rows() {
+    return List.copyOf(rows);
+  }
+
   /** The lines of the table. */
   List<String> lines(int page) {
     int[] widths = widths(page);

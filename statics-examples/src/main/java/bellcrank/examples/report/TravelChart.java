@@ -104,16 +104,6 @@ public final class TravelChart {
     return device + (all ? "" : ", " + answer.loadCase().name());
   }
 
-  /**
-   * Adds a point on the line between the first two: at even steps the library would number the
-   * steps instead of round values.
-   */
-  private static void unevenly(List<Double> values) {
-    if (values.size() > 1) {
-      values.add(1, values.get(0) + (values.get(1) - values.get(0)) / Math.E);
-    }
-  }
-
   private void add(XYChart chart, Curve curve, Color colour, Unit driven, Unit unit) {
     List<Double> x = new ArrayList<>();
     List<Double> y = new ArrayList<>();
@@ -121,8 +111,7 @@ public final class TravelChart {
       x.add(driven.fromSi(sample.drive()));
       y.add(unit.fromSi(sample.value()));
     }
-    unevenly(x);
-    unevenly(y);
+    ChartSheet.unevenly(x, y);
     String name = curve.ask().text();
     XYSeries line = chart.addSeries(name, x, y);
     line.setMarker(SeriesMarkers.NONE);
