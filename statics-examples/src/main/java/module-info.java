@@ -4,6 +4,7 @@ module bellcrank.examples {
   requires transitive bellcrank.statics;
   requires com.fasterxml.jackson.core;
   requires com.fasterxml.jackson.dataformat.yaml;
+  requires com.samskivert.jmustache;
   requires VectorGraphics2D;
   requires info.picocli;
   requires java.desktop;
@@ -16,4 +17,8 @@ module bellcrank.examples {
   // picocli fills in the command's fields
   opens bellcrank.examples to
       info.picocli;
+
+  // the templates read the fields of these records
+  opens bellcrank.examples.sheet to
+      com.samskivert.jmustache;
 }

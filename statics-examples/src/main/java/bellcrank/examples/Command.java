@@ -147,6 +147,15 @@ final class Command implements Callable<Integer> {
   private @Nullable String inside;
 
   @Option(
+      names = "--report",
+      paramLabel = "FILE",
+      description = {
+        "Write all of it as one page of HTML that can be handed on, with drawings",
+        "and curves. Needs one device file."
+      })
+  private @Nullable String report;
+
+  @Option(
       names = "--tables",
       help = true,
       description = "Print the tables of friction, soil, anchors and ladders.")
@@ -189,6 +198,7 @@ final class Command implements Callable<Integer> {
       }
     }
     draw(answers, refusals);
+    report(answers, further, refusals);
     refusals.forEach(refusal -> err.println(refusal.sentence()));
     if (!refusals.isEmpty()) {
       return Main.BAD_INPUT;
@@ -210,6 +220,18 @@ final class Command implements Callable<Integer> {
     }
   }
 
+  private void report(List<FileAnswer> answers, List<Ask> further, List<Refusal> refusals) {
+    if (report == null || answers.isEmpty()) {
+      return;
+    }
+    boolean written =
+        ReportFile.of(report, Optional.ofNullable(loadCase), further, Optional.ofNullable(units))
+            .write(answers.get(0), refusals);
+    if (written && !json) {
+      out.println("report: " + report);
+    }
+  }
+
   private void refuseUnfit() {
     if (check && json) {
       throw misuse("--check and --json do not go together: --json tells what holds as well");
@@ -225,6 +247,9 @@ final class Command implements Callable<Integer> {
     }
     if (inside != null && files.size() > 1) {
       throw misuse("--inside takes one device file");
+    }
+    if (report != null && files.size() > 1) {
+      throw misuse("--report takes one device file");
     }
     if (json && units != null) {
       throw misuse("--json and --units do not go together: --json is in SI units");
