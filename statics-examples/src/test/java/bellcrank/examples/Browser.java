@@ -3,6 +3,7 @@ package bellcrank.examples;
 import java.io.File;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,6 +19,8 @@ final class Browser implements AutoCloseable {
 
   /** Where this is set, a browser must be there. */
   static final String REQUIRED = "BELLCRANK_BROWSER_REQUIRED";
+
+  private static final Duration WAIT = Duration.ofSeconds(5);
 
   private static final Pattern REQUEST =
       Pattern.compile("\"method\":\"Network\\.requestWillBeSent\".*?\"url\":\"([^\"]*)\"");
@@ -85,6 +88,22 @@ final class Browser implements AutoCloseable {
   Object value(String expression) {
     Object value = driver.executeScript("return " + expression);
     return value == null ? "null" : value;
+  }
+
+  /**
+   * Waits until an expression of JavaScript has a value, since a page is drawn anew a little after
+   * a change.
+   *
+   * @return the value that it has then, or after five seconds
+   */
+  Object valueOnce(String expression, Object wanted) {
+    long end = System.nanoTime() + WAIT.toNanos();
+    Object value = value(expression);
+    while (!value.equals(wanted) && System.nanoTime() < end) {
+      driver.executeAsyncScript("requestAnimationFrame(arguments[0])");
+      value = value(expression);
+    }
+    return value;
   }
 
   /** What the console has been told since the page was opened. */

@@ -15,6 +15,7 @@ interface CaseChapter {
           new WorkedChapter(),
           new InsideChapter(),
           new LimitsChapter(),
+          new StrengthChapter(),
           new MotionChapter(),
           new TravelChapter(),
           new FurtherChapter(),

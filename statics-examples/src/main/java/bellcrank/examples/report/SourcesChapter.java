@@ -46,6 +46,9 @@ final class SourcesChapter {
                 one.bearing()
                     .ifPresent(
                         soil -> add("bearing of the ground under " + one.base(), soil.source())));
+    if (file.sizing().isPresent()) {
+      add("rules and strengths", "named under \"" + StrengthChapter.TITLE + '"');
+    }
     if (file.expectations().stream().anyMatch(one -> one.source().isPresent())) {
       add("expected values", "each beside its value under \"Compared with expected values\"");
     }
