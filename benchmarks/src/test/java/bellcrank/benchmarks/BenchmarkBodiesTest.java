@@ -3,6 +3,7 @@ package bellcrank.benchmarks;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.Pin;
 import bellcrank.statics.device.Pose;
@@ -10,6 +11,9 @@ import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.equilibrium.Prepared;
 import bellcrank.statics.equilibrium.Reaction;
+import bellcrank.statics.units.Dimension;
+import bellcrank.statics.units.UnitSystem;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -88,6 +92,19 @@ class BenchmarkBodiesTest {
         assertThat(other[k]).isCloseTo(expected[k], within(tolerance));
       }
     }
+  }
+
+  @Test
+  void workedSolutionAndDrawingTellTheForcesOfTheBalance() {
+    ExplainBenchmark benchmark = new ExplainBenchmark();
+    Balance balance = Balance.of(SampleDevices.derrick());
+    double stay = si(balance.answer(Ask.parse("stay.tension")));
+    String told = UnitSystem.SI.format(stay, Dimension.FORCE, 4);
+
+    assertThat(benchmark.balance().words()).isEqualTo("in balance");
+    assertThat(benchmark.worked()).contains("stay.tension: " + told);
+    assertThat(benchmark.drawing())
+        .contains(">" + told + "<", "data-force=\"stay\"", "data-force=\"foot pin\"");
   }
 
   private static PreparedBenchmark benchmark(Sample sample, PreparedBenchmark.Poses poses) {

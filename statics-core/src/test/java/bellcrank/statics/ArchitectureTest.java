@@ -147,13 +147,13 @@ class ArchitectureTest {
           .resideInAPackage(STRENGTH);
 
   @ArchTest
-  static final ArchRule drawingsShowWhatBalancesFound =
+  static final ArchRule drawingsShowWhatBalancesAndChecksFound =
       noClasses()
           .that()
           .resideInAPackage(DRAWING)
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage(GROUND, LIMITS, MOTION, STRENGTH, "..internal..", "java.awt..");
+          .resideInAnyPackage(LIMITS, MOTION, "..internal..", "java.awt..");
 
   @ArchTest
   static final ArchRule nothingNeedsDrawings =

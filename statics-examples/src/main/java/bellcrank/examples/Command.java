@@ -131,8 +131,9 @@ final class Command implements Callable<Integer> {
       names = "--draw",
       paramLabel = "FOLDER",
       description = {
-        "Draw the device, every body cut free with all its forces, and the force",
-        "polygons as pictures in SVG. The folder is made if it is not there."
+        "Draw the device with its travel, every body cut free with all its forces,",
+        "the force polygons, and what is used of each part as pictures in SVG. The",
+        "folder is made if it is not there."
       })
   private @Nullable String drawings;
 

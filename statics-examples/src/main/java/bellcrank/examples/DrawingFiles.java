@@ -4,6 +4,7 @@ import bellcrank.examples.report.CaseAnswer;
 import bellcrank.examples.report.FileAnswer;
 import bellcrank.examples.report.Refusal;
 import bellcrank.statics.device.Device;
+import bellcrank.statics.drawing.CapacityDrawing;
 import bellcrank.statics.drawing.DeviceDrawing;
 import bellcrank.statics.drawing.DrawingOptions;
 import bellcrank.statics.drawing.ForcePolygon;
@@ -19,6 +20,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The pictures that the command line wants drawn of a device.
@@ -31,7 +33,8 @@ record DrawingFiles(String folder) {
   private static final int MOST_BODIES = 60;
 
   /**
-   * Draws the device of a file and, for each of its cases, the free bodies and their polygons.
+   * Draws the device of a file, with its travel if the file states one, and, for each of its cases,
+   * the free bodies and their polygons, and what is used of each part if the file has sizes.
    * Nothing is written if a file that is no such drawing is in the way.
    *
    * @return a line for each file that was written
@@ -79,12 +82,13 @@ record DrawingFiles(String folder) {
     DrawingOptions options = DrawingOptions.USUAL.withUnits(units);
     Device device = answer.file().device();
     Map<String, String> pictures = new LinkedHashMap<>();
-    pictures.put(names.of("device"), DeviceDrawing.of(device).with(options).svg());
+    pictures.put(names.of("device"), device(answer, options).svg());
     for (CaseAnswer one : answer.cases()) {
       Balance balance = one.balance();
       String start = answer.cases().size() > 1 ? balance.loadCase().name() + " " : "";
-      pictures.put(names.of(start + "whole"), FreeBodyDrawing.of(balance).with(options).svg());
+      pictures.put(names.of(start + "whole"), free(answer, FreeBodyDrawing.of(balance), options));
       pictures.put(names.of(start + "whole polygon"), ForcePolygon.of(balance).with(options).svg());
+      capacity(answer, one).ifPresent(svg -> pictures.put(names.of(start + "capacity"), svg));
       List<String> bodies = bodies(device);
       if (bodies.size() == 1 || bodies.size() > MOST_BODIES) {
         continue;
@@ -92,12 +96,33 @@ record DrawingFiles(String folder) {
       for (String body : bodies) {
         List<String> alone = List.of(body);
         String name = start + "body " + body;
-        pictures.put(names.of(name), FreeBodyDrawing.of(balance, alone).with(options).svg());
+        pictures.put(names.of(name), free(answer, FreeBodyDrawing.of(balance, alone), options));
         pictures.put(
             names.of(name + " polygon"), ForcePolygon.of(balance, alone).with(options).svg());
       }
     }
     return pictures;
+  }
+
+  private static DeviceDrawing device(FileAnswer answer, DrawingOptions options) {
+    DeviceDrawing drawing = DeviceDrawing.of(answer.file().device()).with(options);
+    return TravelPicture.onto(drawing, answer.file(), answer.cases().get(0).balance().loadCase());
+  }
+
+  private static String free(FileAnswer answer, FreeBodyDrawing drawing, DrawingOptions options) {
+    return drawing.withGround(answer.file().foundations()).with(options).svg();
+  }
+
+  private static Optional<String> capacity(FileAnswer answer, CaseAnswer one) {
+    String heading = answer.file().device().name() + ": what is used under the stated loads";
+    return one.solution()
+        .strength()
+        .filter(strength -> !strength.bars().isEmpty())
+        .map(
+            strength ->
+                CapacityDrawing.of(heading, strength.bars())
+                    .withNotChecked(strength.notChecked())
+                    .svg());
   }
 
   private static List<String> bodies(Device device) {

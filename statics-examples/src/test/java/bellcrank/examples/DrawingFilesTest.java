@@ -71,6 +71,37 @@ final class DrawingFilesTest {
   }
 
   @Test
+  void theTravelIsDrawnIntoTheDevice() throws IOException {
+    String luffing = YamlFiles.device("barrel-luffing").toString();
+    CommandRun run = CommandRun.of(luffing, "--draw", folder.toString());
+    assertThat(run.err()).isEmpty();
+    String device = Files.readString(folder.resolve("barrel-luffing-device.svg"));
+    // five poses of a jib of one bar, and the path of its tip
+    assertThat(device.split("class=\"ghost\"", -1)).hasSize(1 + 5);
+    assertThat(device.split("class=\"path-of\"", -1)).hasSize(1 + 1);
+    String derrick = CommandRun.of(DERRICK, "--draw", folder.toString()).out();
+    assertThat(derrick).contains("drawn: ");
+    assertThat(Files.readString(folder.resolve("barrel-derrick-device.svg")))
+        .doesNotContain("class=\"ghost\"");
+  }
+
+  @Test
+  void whatIsUsedIsDrawnForAFileWithSizes() throws IOException {
+    String sized = YamlFiles.device("barrel-derrick-sized").toString();
+    CommandRun run = CommandRun.of(sized, "--draw", folder.toString());
+    assertThat(run.err()).isEmpty();
+    String bars = Files.readString(folder.resolve("barrel-derrick-sized-capacity.svg"));
+    // the rope gives first, at 2.376 times the barrel, where the jib is lowest
+    assertThat(bars)
+        .contains("data-part=\"rope\" data-check=\"working load limit\"")
+        .contains("gives at 2.376 times the load")
+        .contains("not checked: winch");
+    assertThat(bars.indexOf("data-part=\"rope\"")).isLessThan(bars.indexOf("data-part=\"jib\""));
+    assertThat(CommandRun.of(DERRICK, "--draw", folder.toString()).out())
+        .doesNotContain("capacity");
+  }
+
+  @Test
   void aFileInPlaceOfTheFolderIsRefused() throws IOException {
     Path file = Files.writeString(folder.resolve("file"), "text");
     CommandRun run = CommandRun.of(DERRICK, "--draw", file.toString());

@@ -29,6 +29,10 @@ record Amount(UnitSystem units) {
     return units.format(newtonsPerMetre, Dimension.FORCE_PER_LENGTH, DIGITS);
   }
 
+  String pressure(double pascals) {
+    return units.format(pascals, Dimension.PRESSURE, DIGITS);
+  }
+
   String angle(double radians) {
     String text = units.format(radians, Dimension.ANGLE, DIGITS);
     text = trimmed(text);

@@ -22,8 +22,9 @@ public final class DeviceDrawing {
    *
    * @param body name of the body that carries it
    * @param point name of the point
+   * @param poses the poses over which it is followed; those of the drawing if empty
    */
-  record Followed(String body, String point) {}
+  record Followed(String body, String point, List<Pose> poses) {}
 
   private DeviceDrawing(
       Device device, DrawingOptions options, List<Pose> poses, List<Followed> followed) {
@@ -74,6 +75,19 @@ public final class DeviceDrawing {
    * @throws ModelException if the device has no such body or point
    */
   public DeviceDrawing withPathOf(String body, String point) {
+    return withPathOf(body, point, List.of());
+  }
+
+  /**
+   * This drawing with the path of a point over poses of its own, which are not drawn themselves.
+   *
+   * @param body name of the body that carries it
+   * @param point name of the point
+   * @param over poses of a travel, in its order; those of the drawing if empty
+   * @return a copy
+   * @throws ModelException if the device has no such body or point
+   */
+  public DeviceDrawing withPathOf(String body, String point, List<Pose> over) {
     device.point(point);
     if (device.body(body).isEmpty()) {
       throw new ModelException(
@@ -83,7 +97,7 @@ public final class DeviceDrawing {
           "a member or joint: " + String.join(", ", FreeBody.names(device)));
     }
     List<Followed> more = new ArrayList<>(followed);
-    more.add(new Followed(body, point));
+    more.add(new Followed(body, point, List.copyOf(over)));
     return new DeviceDrawing(device, options, poses, more);
   }
 

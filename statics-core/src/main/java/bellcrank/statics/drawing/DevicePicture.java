@@ -112,6 +112,11 @@ final class DevicePicture {
       FreeBody.names(device).forEach(other::body);
       other.shown().forEach(extent::place);
     }
+    for (DeviceDrawing.Followed point : followed) {
+      for (Pose pose : over(point)) {
+        extent.place(new Places(device, pose).of(point.body(), point.point()));
+      }
+    }
     return View.of(extent.shown());
   }
 
@@ -133,9 +138,13 @@ final class DevicePicture {
     device.members().forEach(shapes::ghost);
   }
 
+  private List<Pose> over(DeviceDrawing.Followed point) {
+    return point.poses().isEmpty() ? poses : point.poses();
+  }
+
   private void path(DeviceDrawing.Followed point, View view) {
     List<Point> way = new ArrayList<>();
-    for (Pose pose : poses) {
+    for (Pose pose : over(point)) {
       way.add(view.at(new Places(device, pose).of(point.body(), point.point())));
     }
     if (way.size() > 1) {

@@ -5,6 +5,7 @@ import bellcrank.statics.equilibrium.Freedom;
 import bellcrank.statics.equilibrium.Outcome;
 import bellcrank.statics.geometry.Point;
 import bellcrank.statics.geometry.Vector;
+import bellcrank.statics.ground.Foundation;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -23,18 +24,20 @@ final class FreeBodyPicture {
   private final DrawingOptions options;
   private final Amount amount;
   private final Places places;
+  private final List<BaseStrip> pressures;
   private final Scene scene = new Scene();
   private final List<ActingForce> shown = new ArrayList<>();
   private final List<ActingForce> told = new ArrayList<>();
   private final List<String> words = new ArrayList<>();
   private final Map<ActingForce, Arrow> arrows = new LinkedHashMap<>();
 
-  FreeBodyPicture(Balance balance, FreeBody body, DrawingOptions options) {
+  FreeBodyPicture(Balance balance, FreeBody body, DrawingOptions options, List<Foundation> ground) {
     this.balance = balance;
     this.body = body;
     this.options = options;
     amount = new Amount(options.units());
     places = new Places(body.device(), body.pose());
+    pressures = new PressureReader(balance, body, ground).read();
     for (ActingForce force : body.forces()) {
       told.addAll(options.components() ? force.components() : List.of(force));
     }
@@ -55,6 +58,8 @@ final class FreeBodyPicture {
         motion.isPresent());
     words.add(opening());
     words.addAll(new ForceWords(body, amount).sentences(told));
+    pressures.forEach(one -> words.add(one.words(amount)));
+    new PressureShapes(scene, view, amount).draw(pressures, key);
     forces(view, rows);
     motion.ifPresent(freedom -> motion(freedom, view));
     lines(view);

@@ -37,10 +37,13 @@ record Label(List<String> lines, String css, Point anchor, List<Try> tries) {
     return lines.size() * TextWidth.LINE / 2 + PADDING;
   }
 
-  /** The room that it takes at a place. */
-  Room at(Try place) {
+  /**
+   * The room that it takes at a place. Half of its width is handed in, since many places are tried
+   * and measuring letters takes longer than all else.
+   */
+  Room at(Try place, double halfWidth) {
     Vector t = place.towards();
-    double away = place.gap() + halfWidth() * Math.abs(t.x()) + halfHeight() * Math.abs(t.y());
-    return Room.around(place.from().plus(t.times(away)), halfWidth(), halfHeight());
+    double away = place.gap() + halfWidth * Math.abs(t.x()) + halfHeight() * Math.abs(t.y());
+    return Room.around(place.from().plus(t.times(away)), halfWidth, halfHeight());
   }
 }

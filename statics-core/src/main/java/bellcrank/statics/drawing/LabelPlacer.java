@@ -49,16 +49,18 @@ final class LabelPlacer {
 
   private PlacedLabel best(Label label) {
     Choice choice = new Choice(label);
+    double halfWidth = label.halfWidth();
     List<Label.Try> tries = label.tries();
     for (int i = 0; i < tries.size(); i++) {
-      choice.offer(label.at(tries.get(i)), 1.5 * i);
+      choice.offer(label.at(tries.get(i), halfWidth), 1.5 * i);
     }
     for (int ring = 1; ring <= NEAR_RINGS || !choice.found(); ring++) {
       double gap = STEP * ring;
       for (int k = 0; k < DIRECTIONS; k++) {
         double angle = 2 * Math.PI * k / DIRECTIONS;
         Vector towards = Vector.of(Math.cos(angle), Math.sin(angle));
-        choice.offer(label.at(new Label.Try(label.anchor(), towards, gap)), 6 + DISTANCE * gap);
+        choice.offer(
+            label.at(new Label.Try(label.anchor(), towards, gap), halfWidth), 6 + DISTANCE * gap);
       }
     }
     return new PlacedLabel(label, choice.box);

@@ -12,7 +12,7 @@ import java.util.List;
 record StripShapes(Scene scene, View view, Amount amount) {
 
   /** Height of the strip where the intensity is greatest. */
-  private static final double HEIGHT = 36;
+  static final double HEIGHT = 36;
 
   /** Distance of the small arrows. */
   private static final double STEP = 17;
@@ -24,13 +24,6 @@ record StripShapes(Scene scene, View view, Amount amount) {
     if (greatest == 0) {
       return;
     }
-    Point from = view.at(load.from());
-    Point to = view.at(load.to());
-    Vector first = View.seen(load.start()).times(HEIGHT / greatest);
-    Vector last = View.seen(load.end()).times(HEIGHT / greatest);
-    Point fromTop = from.plus(first.times(-1));
-    Point toTop = to.plus(last.times(-1));
-    Pen area = Pen.from(from).to(to).to(toTop).to(fromTop).close();
     Vector total = load.total();
     Element group =
         Element.group("strip " + Head.css(load.origin()))
@@ -40,9 +33,40 @@ record StripShapes(Scene scene, View view, Amount amount) {
             .with("data-fy", Double.toString(total.y()))
             .with("data-x", Double.toString(load.middle().x()))
             .with("data-y", Double.toString(load.middle().y()))
-            .with("data-moment", Double.toString(load.couple()))
-            .add(area.element("area"))
-            .add(Pen.line(fromTop, toTop).element("edge"));
+            .with("data-moment", Double.toString(load.couple()));
+    Arrow top = shape(group, load, greatest);
+    scene.label(ForceLabels.along(lines(load, name), "force-name", top.tail(), top.tip()));
+  }
+
+  /**
+   * Draws a pressure that is the reaction of a base, whose force has an arrow of its own.
+   *
+   * @param load the pressure times the length of the base; its start is the greater end
+   * @param greatest the intensity in N/m that is drawn at the full height
+   * @param shape how it is spread
+   * @param value its greatest value
+   */
+  void pressure(SpreadForce load, double greatest, String shape, String value) {
+    Element group =
+        Element.group("strip pressure " + Head.css(load.origin()))
+            .with("data-pressure", load.part())
+            .with("data-shape", shape)
+            .with("data-normal", Double.toString(load.total().norm()))
+            .with("data-greatest", Double.toString(load.start().norm()));
+    Arrow top = shape(group, load, greatest);
+    scene.label(ForceLabels.round(List.of(value), "measure", top.tail(), 6));
+  }
+
+  /** Fills a group with the strip; its upper edge, from start to end. */
+  private Arrow shape(Element group, SpreadForce load, double greatest) {
+    Point from = view.at(load.from());
+    Point to = view.at(load.to());
+    Vector first = View.seen(load.start()).times(HEIGHT / greatest);
+    Vector last = View.seen(load.end()).times(HEIGHT / greatest);
+    Point fromTop = from.plus(first.times(-1));
+    Point toTop = to.plus(last.times(-1));
+    Pen area = Pen.from(from).to(to).to(toTop).to(fromTop).close();
+    group.add(area.element("area")).add(Pen.line(fromTop, toTop).element("edge"));
     int arrows = (int) Math.min(MOST_ARROWS, Math.max(3, Math.ceil(from.distance(to) / STEP)));
     for (int i = 0; i <= arrows; i++) {
       double share = (double) i / arrows;
@@ -55,7 +79,7 @@ record StripShapes(Scene scene, View view, Amount amount) {
     }
     scene.add(Layer.STRIP, group, area.box());
     block(from, to, fromTop, toTop);
-    scene.label(ForceLabels.along(lines(load, name), "force-name", fromTop, toTop));
+    return new Arrow(fromTop, toTop);
   }
 
   private void block(Point from, Point to, Point fromTop, Point toTop) {

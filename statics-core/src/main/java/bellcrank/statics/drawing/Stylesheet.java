@@ -10,7 +10,8 @@ final class Stylesheet {
   private static final String SHAPES =
       """
       text{font:13px system-ui,'Segoe UI','Helvetica Neue',Arial,'Noto Sans',sans-serif;\
-      text-anchor:middle;fill:#1a1a1a}
+      text-anchor:middle;fill:#1a1a1a;\
+      paint-order:stroke;stroke:#fff;stroke-width:3px;stroke-linejoin:round}
       .left text,text.left{text-anchor:start}
       .title text{font-weight:600}
       .body-name text{font-style:italic;fill:#4d4d4d}
@@ -47,6 +48,14 @@ final class Stylesheet {
       .strip .edge{stroke:#b84a00;stroke-width:1.2}
       .strip.sought .area{fill:#00785a}
       .strip.sought .edge{stroke:#00785a}
+      .pressure .area{fill:#0072b2}
+      .pressure .edge{stroke:#0072b2}
+      .wedge{stroke:#0072b2;fill:#fff}
+      .bar{fill:#0072b2;fill-opacity:.22;stroke:#0072b2}
+      .over .bar{fill:#b84a00;stroke:#b84a00;stroke-width:2;stroke-dasharray:6 3}
+      .bar-hatch{stroke:#b84a00;stroke-width:1.1}
+      .limit-line{stroke-width:2.4}
+      .axis-line{stroke:#b0b0b0;stroke-width:.9}
       .motion .shaft{stroke:#8a3d78;stroke-width:1.8;stroke-dasharray:2 3}
       .motion .head{stroke:#8a3d78}
       """;
@@ -54,7 +63,7 @@ final class Stylesheet {
   private static final String DARK =
       """
       @media (prefers-color-scheme:dark){
-      text{fill:#f0f0f0}
+      text{fill:#f0f0f0;stroke:#15181b}
       .body-name text,.measure text,.note text{fill:#c4c4c4}
       path,circle{stroke:#f0f0f0}
       .paper{fill:#15181b;stroke:none}
@@ -74,6 +83,13 @@ final class Stylesheet {
       .sought .head{stroke:#35d1a5;fill:#35d1a5}
       .strip .area{stroke:none;fill:#ff9a57}
       .strip .edge{stroke:#ff9a57}
+      .pressure .area{fill:#63bdf2}
+      .pressure .edge{stroke:#63bdf2}
+      .wedge{stroke:#63bdf2;fill:#15181b}
+      .bar{fill:#63bdf2;stroke:#63bdf2}
+      .over .bar{fill:#ff9a57;stroke:#ff9a57}
+      .bar-hatch{stroke:#ff9a57}
+      .axis-line{stroke:#5d656c}
       .motion .shaft,.motion .head{stroke:#e3a6d3}
       }
       """;

@@ -121,7 +121,7 @@ final class Picture {
     throw new AssertionError("no " + css);
   }
 
-  private static List<Double> numbers(String text) {
+  static List<Double> numbers(String text) {
     List<Double> numbers = new ArrayList<>();
     Matcher matcher = NUMBER.matcher(text);
     while (matcher.find()) {

@@ -44,7 +44,10 @@ final class FreeBodyChapter implements CaseChapter {
     pictures.add(
         new Part.Picture(
             "The whole device, free from the ground.",
-            FreeBodyDrawing.of(balance).with(options).svg()));
+            FreeBodyDrawing.of(balance)
+                .withGround(facts.file().foundations())
+                .with(options)
+                .svg()));
     pictures.add(
         new Part.Picture(
             "The forces on the whole device, tip to tail.",
@@ -60,7 +63,10 @@ final class FreeBodyChapter implements CaseChapter {
         pictures.add(
             new Part.Picture(
                 "Free body of " + body + ".",
-                FreeBodyDrawing.of(balance, List.of(body)).with(options).svg()));
+                FreeBodyDrawing.of(balance, List.of(body))
+                    .withGround(facts.file().foundations())
+                    .with(options)
+                    .svg()));
       }
     }
     parts.add(new Part.Pictures(pictures));

@@ -7,6 +7,7 @@ import bellcrank.examples.file.StrengthAsk;
 import bellcrank.examples.file.TravelPlan;
 import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.Pose;
+import bellcrank.statics.drawing.CapacityDrawing;
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.motion.Course;
@@ -186,6 +187,19 @@ public record StrengthAnswer(
                     .noneMatch(
                         row -> row.part().equals(one.part()) && row.what().equals(one.what())))
         .toList();
+  }
+
+  /**
+   * Bars for a picture of what is used: first what gives as the driving loads grow, in order, with
+   * the share in the pose in which it gives; then the other checks as drawn.
+   *
+   * @return none if nothing was checked
+   */
+  public List<CapacityDrawing.Bar> bars() {
+    List<CapacityDrawing.Bar> bars = new ArrayList<>();
+    ranked.forEach(row -> bars.add(CapacityDrawing.Bar.of(row.crossing())));
+    never().forEach(one -> bars.add(CapacityDrawing.Bar.of(one)));
+    return bars;
   }
 
   /** What an expectation about strength is answered with. */
