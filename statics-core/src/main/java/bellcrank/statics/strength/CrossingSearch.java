@@ -94,7 +94,8 @@ final class CrossingSearch {
     }
     if (isProportional()) {
       double multiple = 1 / checking.utilisation(forces.one());
-      return multiple <= forces.farthest() && multiple < Double.POSITIVE_INFINITY
+      // what is left of zero by rounding would reach its limit beyond all bounds
+      return multiple <= forces.farthest() && multiple <= FirstCrossing.FARTHEST
           ? OptionalDouble.of(multiple)
           : OptionalDouble.empty();
     }
