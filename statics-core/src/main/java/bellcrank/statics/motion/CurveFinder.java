@@ -18,6 +18,9 @@ final class CurveFinder {
   /** Number of steps between the ends. */
   private static final int STEPS = 100;
 
+  /** Share of a value below which a difference is rounding; limits are found to about this. */
+  private static final double ROUNDING = 1e-9;
+
   private final Course course;
   private final Ask ask;
   private final Sweep sweep;
@@ -98,8 +101,10 @@ final class CurveFinder {
             samples.get(Math.max(0, best - 1)).drive(),
             samples.get(Math.min(last, best + 1)).drive());
     double value = value(at).orElse(found.value());
+    // next to an end what rounding adds makes no extreme of its own
+    double least = best == 0 || best == last ? ROUNDING * Math.abs(found.value()) : 0;
     return Optional.of(
-        sense * value >= sense * found.value() ? new Curve.Sample(at, value) : found);
+        sense * (value - found.value()) >= least ? new Curve.Sample(at, value) : found);
   }
 
   /** Whether a parabola through three samples first grows, away from an end that is the largest. */

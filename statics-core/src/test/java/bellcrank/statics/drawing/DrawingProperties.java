@@ -48,27 +48,36 @@ class DrawingProperties {
     Balance balance = Balance.of(device);
     Assume.that(balance.condition() < BADLY_CONDITIONED);
     List<String> all = bodies(device);
-    closes(FreeBody.of(balance));
+    // what loads each body, also where the whole feels none of it: springs between its bodies
+    double largest = 0;
     for (String body : all) {
-      closes(FreeBody.of(balance, List.of(body)));
+      FreeBody alone = FreeBody.of(balance, List.of(body));
+      largest = Math.max(largest, alone.scale());
+      for (ActingCouple couple : alone.couples()) {
+        largest = Math.max(largest, Math.abs(couple.moment()) / device.size());
+      }
+    }
+    closes(FreeBody.of(balance), largest);
+    for (String body : all) {
+      closes(FreeBody.of(balance, List.of(body)), largest);
     }
     for (int i = 0; i < 4; i++) {
       List<String> group = new ArrayList<>(all);
       group.removeIf(body -> random.nextInt(3) == 0);
       if (!group.isEmpty()) {
-        closes(FreeBody.of(balance, group));
+        closes(FreeBody.of(balance, group), largest);
       }
     }
   }
 
-  private static void closes(FreeBody body) {
+  private static void closes(FreeBody body, double largest) {
     if (!body.reactions() || !body.openForces().isEmpty() || !body.openCouples().isEmpty()) {
       return;
     }
     Point middle = body.device().middle();
     Vector sum = Vector.ZERO;
     double moment = 0;
-    double size = body.scale();
+    double size = largest;
     for (ActingForce force : body.forces()) {
       sum = sum.plus(force.vector());
       moment += middle.to(force.at()).cross(force.vector());

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /**
@@ -76,7 +77,19 @@ public record Materials(Map<String, Material> own) {
         '"' + name + '"',
         NearestName.of(name, known)
             .map(near -> "a material of the file or of the table; the nearest is \"" + near + '"')
-            .orElse("a material of the file or a row of the material table"));
+            .orElseGet(
+                () -> "a material of the file or a row of the material table" + alike(name)));
+  }
+
+  /** The rows whose names hold what was written, such as all editions of one grade. */
+  private static String alike(String name) {
+    List<String> rows =
+        MaterialTable.rows().stream()
+            .map(MaterialRow::name)
+            .filter(row -> row.toLowerCase(Locale.ROOT).contains(name.toLowerCase(Locale.ROOT)))
+            .map(row -> '"' + row + '"')
+            .toList();
+    return rows.isEmpty() ? " (--tables prints them)" : ", such as " + String.join(" or ", rows);
   }
 
   /** A material, in a thickness in m. */
