@@ -63,6 +63,14 @@ final class CrossingSearch {
         || checking.utilisation(forces.one()) == Double.POSITIVE_INFINITY;
   }
 
+  /**
+   * No multiple beyond this is looked at: just short of where the device gives way, so that what
+   * happens only there, such as a chain whose push turns as it goes slack, is not told as well.
+   */
+  private double end() {
+    return forces.farthest() * (1 - BEYOND);
+  }
+
   private boolean isProportional() {
     return checking.rule().law().isProportional() && forces.none().isZero();
   }
@@ -71,7 +79,7 @@ final class CrossingSearch {
   private boolean isAtOnce() {
     return forces.none().isZero()
         && !checking.rule().law().isProportional()
-        && forces.farthest() > 0
+        && end() > SMALLEST
         && used(SMALLEST) >= 1;
   }
 
@@ -92,22 +100,25 @@ final class CrossingSearch {
     if (isAtOnce()) {
       return OptionalDouble.of(0);
     }
+    if (end() <= SMALLEST) {
+      return OptionalDouble.empty();
+    }
     if (isProportional()) {
       double multiple = 1 / checking.utilisation(forces.one());
       // what is left of zero by rounding would reach its limit beyond all bounds
-      return multiple <= forces.farthest() && multiple <= FirstCrossing.FARTHEST
+      return multiple <= end() && multiple <= FirstCrossing.FARTHEST
           ? OptionalDouble.of(multiple)
           : OptionalDouble.empty();
     }
-    if (reached <= forces.farthest() && reached < Double.POSITIVE_INFINITY) {
+    if (reached <= end() && reached < Double.POSITIVE_INFINITY) {
       return OptionalDouble.of(
           checking.isConvex()
               ? FirstCrossing.root(this::used, 0, reached)
               : FirstCrossing.below(this::used, reached));
     }
     return checking.isConvex()
-        ? FirstCrossing.ofConvex(this::used, forces.farthest())
-        : FirstCrossing.of(this::used, forces.farthest());
+        ? FirstCrossing.ofConvex(this::used, end())
+        : FirstCrossing.of(this::used, end());
   }
 
   private Crossing.Certainty certainty(double multiple) {
