@@ -195,12 +195,16 @@ public final class Balance {
   }
 
   /**
-   * Independent ways in which the device still moves although sought efforts hold.
+   * Independent ways in which the device still moves although sought efforts hold. A rope with
+   * losses may hold by its friction what it does not restrain: that is told as free to move.
    *
-   * @return empty if it is held
+   * @return empty if its restraints hold it
    */
   public List<Freedom> freedoms() {
-    return isHeld() ? List.of() : Mobility.of(device, pose, true).freedoms();
+    // without losses forces and motions are the same rows, so what the forces hold cannot move
+    return isHeld() && !solved.assembly().lossy()
+        ? List.of()
+        : Mobility.of(device, pose, true).freedoms();
   }
 
   /**

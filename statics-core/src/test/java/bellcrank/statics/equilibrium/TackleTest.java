@@ -45,6 +45,39 @@ class TackleTest {
     assertThat(number(device, "rope.end tension")).isCloseTo(1000 / 2.8125 / 0.64, within(1e-9));
   }
 
+  /**
+   * A rope straight through a block that slides along it: the block may go either way without
+   * changing the rope's length, but the loss at its sheave holds a push of 10 N: T − 0.9·T = 10.
+   */
+  @Test
+  void whatOnlyALossHoldsIsFreeToMove() {
+    Device device =
+        Device.named("block on a rope")
+            .point("left", -1, 0)
+            .point("middle", 0, 0)
+            .point("right", 1, 0)
+            .member("block", "middle")
+            .connect(
+                new bellcrank.statics.device.Guide(
+                    "bed", "middle", "block", "ground", Direction.RIGHT))
+            .connect(
+                new Reeving(
+                    "rope",
+                    List.of(
+                        Stop.end("ground", "left"),
+                        Stop.sheave("block", "middle", 0, Turn.CLOCKWISE),
+                        Stop.end("ground", "right")),
+                    0.9,
+                    Reeving.Hauling.RAISING))
+            .force("push", "block", "middle", Vector.of(10, 0))
+            .build();
+    Balance balance = Balance.of(device);
+    assertThat(number(device, "rope.tension")).isCloseTo(100, within(1e-9));
+    assertThat(balance.mobility().freedoms()).hasSize(1);
+    assertThat(balance.freedoms()).hasSize(1);
+    assertThat(balance.freedoms().get(0).words()).startsWith("block slides");
+  }
+
   @Test
   void aRopeIsLetGoWhenItIsTheEffortItself() {
     Device device =
