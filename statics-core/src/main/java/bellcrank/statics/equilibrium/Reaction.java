@@ -12,9 +12,10 @@ import bellcrank.statics.units.Dimension;
  * @param at where it acts, in world coordinates
  * @param x component to the right, in N
  * @param y component up, in N
- * @param couple couple in N·m, counter-clockwise positive; {@link Answer.Value} 0 where the kind
- *     carries none
- * @param hasCouple whether the kind of connection carries a couple
+ * @param couple couple about that place in N·m, counter-clockwise positive; {@link Answer.Value} 0
+ *     for kinds whose force goes through it. A rope has one where it runs over a drum, a sheave
+ *     with losses, or several sheaves of the body
+ * @param hasCouple whether the kind of connection carries a couple of its own
  * @param count number of equal parts that share it
  */
 public record Reaction(

@@ -6,6 +6,8 @@ import bellcrank.statics.device.ContactBase;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.Ground;
 import bellcrank.statics.device.Guide;
+import bellcrank.statics.device.Reeving;
+import bellcrank.statics.device.Wrap;
 import bellcrank.statics.equilibrium.internal.ForceSum;
 import bellcrank.statics.equilibrium.internal.Solved;
 import bellcrank.statics.geometry.Point;
@@ -63,10 +65,15 @@ final class Reactions {
         none.orElseGet(() -> Values.of(sum.fy(), Dimension.FORCE, sum.yDetermined())),
         none.orElseGet(
             () ->
-                couple
+                couple || isRope(connection)
                     ? Values.of(sum.moment(), Dimension.MOMENT, sum.momentDetermined())
                     : new Answer.Value(0, Dimension.MOMENT)),
         couple,
         device.sharing(connection, body));
+  }
+
+  /** A rope goes past the middle of a drum, or past other sheaves of the same body. */
+  private static boolean isRope(Connection connection) {
+    return connection instanceof Reeving || connection instanceof Wrap;
   }
 }

@@ -20,7 +20,7 @@ import java.util.Random;
  * A random member whose bars branch like a tree, on a pin at {@code P0} and held by a sought couple
  * somewhere: a device that fits in any turn about that pin.
  */
-final class RandomFrame {
+public final class RandomFrame {
 
   private final Random random;
   private final DeviceBuilder builder = Device.named("random frame").gravity(Vector.of(0, -9));
@@ -31,7 +31,7 @@ final class RandomFrame {
     random = new Random(seed);
   }
 
-  static Device of(long seed) {
+  public static Device of(long seed) {
     return new RandomFrame(seed).device();
   }
 
