@@ -19,10 +19,6 @@ final class AllowableRules {
           "safety factor on characteristic strengths of timber: 1.3/0.6 as in EN 1995-1-1 for"
               + " lasting loads, times a load factor of 1.4; common practice, no source");
 
-  private static final Factor RATED =
-      new Factor(1, "not needed, the working load limit has its design factor in it");
-  private static final Factor GEOMETRY = new Factor(1, "not needed for a limit of geometry");
-
   private AllowableRules() {}
 
   private static <D> Rule<D> rule(
@@ -37,7 +33,7 @@ final class AllowableRules {
 
   static Rules make() {
     ColumnLaw column = new ColumnLaw(new ColumnCurve.American());
-    return Rules.none(Method.ALLOWABLE)
+    return StatedLimits.of(Method.ALLOWABLE)
         .with(
             timber(
                 Check.TOP_FACE,
@@ -122,21 +118,7 @@ final class AllowableRules {
                 "f/a ≤ 0.6·F_EXX/Ω",
                 RUPTURE,
                 "AISC 360-16, J2.4",
-                new WeldLaw(WeldLaw.Metal.ELECTRODE)))
-        .with(
-            rule(
-                Check.WORKING_LOAD,
-                "F/(n·cos α) ≤ working load limit",
-                RATED,
-                "the limit that is stated for the part",
-                new WorkingLoadLaw()))
-        .with(
-            rule(
-                Check.SEAT,
-                "angle ≤ 90° − opening/2 + arctan μ",
-                GEOMETRY,
-                "cones of friction at both sides of the notch",
-                new SeatLaw()));
+                new WeldLaw(WeldLaw.Metal.ELECTRODE)));
   }
 
   /** The weld rule that credits the direction of the force. */

@@ -70,9 +70,10 @@ record Amounts(UnitSystem units) {
     return factor == 1 ? "" : "/" + plain(factor);
   }
 
-  /** The quotient, left out where nothing was divided. */
-  String result(double stress, double factor) {
-    return factor == 1 ? "" : " = " + stress(stress);
+  /** A strength over its factor, and what comes of it where it is divided at all. */
+  String divided(double strength, double factor) {
+    String quotient = factor == 1 ? "" : " = " + stress(strength / factor);
+    return stress(strength) + over(factor) + quotient;
   }
 
   static String plain(double factor) {

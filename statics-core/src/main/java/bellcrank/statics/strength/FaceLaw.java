@@ -112,8 +112,6 @@ record FaceLaw(boolean top) implements Law<BarDemand> {
         + amounts.stress(normal + moment)
         + (normal + moment < 0 ? " (compression)" : " (tension)")
         + " against "
-        + amounts.stress(bending(material))
-        + amounts.over(factor)
-        + amounts.result(resistance(demand, factor), factor);
+        + amounts.divided(bending(material), factor);
   }
 }

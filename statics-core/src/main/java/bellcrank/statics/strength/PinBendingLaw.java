@@ -83,8 +83,6 @@ record PinBendingLaw(double share) implements Law<PinDemand> {
         + ": "
         + amounts.stress(demanded(demand))
         + " against "
-        + amounts.stress(resistance(demand, 1))
-        + amounts.over(factor)
-        + amounts.result(resistance(demand, factor), factor);
+        + amounts.divided(resistance(demand, 1), factor);
   }
 }

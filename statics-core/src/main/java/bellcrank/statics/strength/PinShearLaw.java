@@ -59,8 +59,6 @@ record PinShearLaw(Strength strength, double share) implements Law<PinDemand> {
         + amounts.stress(demanded(demand))
         + (planes == 1 ? ", single shear," : ", double shear,")
         + " against "
-        + amounts.stress(resistance(demand, 1))
-        + amounts.over(factor)
-        + amounts.result(resistance(demand, factor), factor);
+        + amounts.divided(resistance(demand, 1), factor);
   }
 }

@@ -99,8 +99,6 @@ record PlateLaw(Place place, Strength strength, double share) implements Law<Pla
         + " = "
         + amounts.stress(demanded(demand))
         + " against "
-        + amounts.stress(resistance(demand, 1))
-        + amounts.over(factor)
-        + amounts.result(resistance(demand, factor), factor);
+        + amounts.divided(resistance(demand, 1), factor);
   }
 }

@@ -14,10 +14,6 @@ final class ResistanceRules {
       new Factor(
           1.3 / 0.6, "γ_M/k_mod of timber, 1.3/0.6 for lasting loads: EN 1995-1-1, from memory");
 
-  private static final Factor RATED =
-      new Factor(1, "not needed, the working load limit has its design factor in it");
-  private static final Factor GEOMETRY = new Factor(1, "not needed for a limit of geometry");
-
   private ResistanceRules() {}
 
   private static <D> Rule<D> rule(
@@ -32,7 +28,7 @@ final class ResistanceRules {
 
   static Rules make() {
     ColumnLaw column = new ColumnLaw(new ColumnCurve.Perry());
-    return Rules.none(Method.RESISTANCE)
+    return StatedLimits.of(Method.RESISTANCE)
         .with(
             timber(
                 Check.TOP_FACE,
@@ -117,20 +113,6 @@ final class ResistanceRules {
                 "f/a ≤ f_u/(√3·β_w·γ_M2)",
                 RUPTURE,
                 "EN 1993-1-8:2005, 4.5.3.3",
-                new WeldLaw(WeldLaw.Metal.JOINED_PARTS)))
-        .with(
-            rule(
-                Check.WORKING_LOAD,
-                "F/(n·cos α) ≤ working load limit",
-                RATED,
-                "the limit that is stated for the part",
-                new WorkingLoadLaw()))
-        .with(
-            rule(
-                Check.SEAT,
-                "angle ≤ 90° − opening/2 + arctan μ",
-                GEOMETRY,
-                "cones of friction at both sides of the notch",
-                new SeatLaw()));
+                new WeldLaw(WeldLaw.Metal.JOINED_PARTS)));
   }
 }

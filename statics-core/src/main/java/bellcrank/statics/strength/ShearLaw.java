@@ -58,8 +58,6 @@ record ShearLaw(double shareOfYield) implements Law<BarDemand> {
         + " with V = "
         + amounts.force(Math.abs(demand.shear()))
         + " against "
-        + amounts.stress(resistance(demand, 1))
-        + amounts.over(factor)
-        + amounts.result(resistance(demand, factor), factor);
+        + amounts.divided(resistance(demand, 1), factor);
   }
 }

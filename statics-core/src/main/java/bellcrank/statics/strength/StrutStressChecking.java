@@ -1,38 +1,16 @@
 package bellcrank.statics.strength;
 
-import java.util.Optional;
-
-/** Axial stress of a strut; its own weight does not bend it here. */
-final class StrutStressChecking extends Checking<BarDemand> {
+/** Axial stress of a strut. */
+final class StrutStressChecking extends AxialChecking<BarDemand> {
 
   static final String WHAT = "axial stress";
 
-  private final int tension;
-  private final Sized sized;
-
   StrutStressChecking(String strut, int tension, Sized sized, Rule<BarDemand> rule) {
-    super(strut, WHAT, rule);
-    this.tension = tension;
-    this.sized = sized;
+    super(strut, WHAT, tension, sized, rule);
   }
 
   @Override
-  void mix(CarriedForces to, CarriedForces none, CarriedForces one, double multiple) {
-    to.mixTension(tension, none, one, multiple);
-  }
-
-  @Override
-  Optional<String> open(CarriedForces state) {
-    return state.tensionOpen(tension);
-  }
-
-  @Override
-  Factor factor(BarDemand demand) {
-    return rule().factor(sized.material());
-  }
-
-  @Override
-  BarDemand worst(CarriedForces state) {
-    return new BarDemand(state.tension(tension), 0, 0, sized);
+  BarDemand demand(double pull, double length, Sized strut) {
+    return new BarDemand(pull, 0, 0, strut);
   }
 }

@@ -12,6 +12,14 @@ import java.util.Optional;
  */
 record WeldLaw(Metal metal) implements Law<WeldDemand> {
 
+  private static final double S235 = inTable("S235");
+  private static final double S275 = inTable("S275");
+  private static final double S355 = inTable("S355");
+
+  private static double inTable(String grade) {
+    return WeldTable.named("correlation factor " + grade).value().low();
+  }
+
   /** How the strength of weld metal is found. */
   enum Metal {
     /** f_u/(√3·β_w) of the joined parts: EN 1993-1-8, 4.5.3.3. */
@@ -28,20 +36,15 @@ record WeldLaw(Metal metal) implements Law<WeldDemand> {
     }
   }
 
-  /**
-   * The correlation factor for a steel of some ultimate strength: 0.80, 0.85 and 0.90 for S235,
-   * S275 and S355, 1.0 above.
-   *
-   * <p>Source: EN 1993-1-8:2005, Table 4.1; from memory.
-   */
+  /** The correlation factor for a steel of some ultimate strength; 1 beyond that of S355. */
   static double correlation(double ultimate) {
     if (ultimate <= 360e6) {
-      return 0.80;
+      return S235;
     }
     if (ultimate <= 430e6) {
-      return 0.85;
+      return S275;
     }
-    return ultimate <= 510e6 ? 0.90 : 1.0;
+    return ultimate <= 510e6 ? S355 : 1.0;
   }
 
   @Override
@@ -102,8 +105,6 @@ record WeldLaw(Metal metal) implements Law<WeldDemand> {
         + " against "
         + metal.formula
         + " = "
-        + amounts.stress(resistance(demand, 1))
-        + amounts.over(factor)
-        + amounts.result(resistance(demand, factor), factor);
+        + amounts.divided(resistance(demand, 1), factor);
   }
 }

@@ -109,50 +109,6 @@ public record DeviceFile(
   }
 
   /**
-   * A file without a sizing.
-   *
-   * @param device the device
-   * @param about texts about it
-   * @param units units of the bare numbers in the file and of the answers
-   * @param asks further asks to be answered, in order
-   * @param expectations expected answers in order, one at most for each ask
-   * @param limits what is varied until the device gives way, by name, in order
-   * @param foundations what is under the contact bases, one at most for each
-   * @param side the device as seen along its plane, if that is asked
-   * @param tables what was taken from tables, one at most for each connection
-   * @param travel how the device is to be driven; empty if the file does not say
-   * @param inquiries what is asked beyond that
-   * @throws ModelException as the whole record does
-   */
-  public DeviceFile(
-      Device device,
-      About about,
-      UnitSystem units,
-      List<Ask> asks,
-      List<Expectation> expectations,
-      Map<String, Variation> limits,
-      List<Foundation> foundations,
-      Optional<SideStatement> side,
-      List<TableFriction> tables,
-      Optional<TravelPlan> travel,
-      Inquiries inquiries) {
-    this(
-        device,
-        about,
-        units,
-        asks,
-        expectations,
-        limits,
-        foundations,
-        side,
-        tables,
-        travel,
-        inquiries,
-        Optional.empty(),
-        Optional.empty());
-  }
-
-  /**
    * A file in which nothing is asked beyond balance, limits and travel.
    *
    * @param device the device
@@ -189,7 +145,9 @@ public record DeviceFile(
         side,
         tables,
         travel,
-        Inquiries.NOTHING);
+        Inquiries.NOTHING,
+        Optional.empty(),
+        Optional.empty());
   }
 
   /**

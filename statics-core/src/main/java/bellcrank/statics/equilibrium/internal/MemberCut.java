@@ -80,11 +80,6 @@ public final class MemberCut {
     return fixed;
   }
 
-  /** Whether it belongs to the assembly of a solved device: the numbers of actions are the same. */
-  public boolean fits(Solved solved) {
-    return solved.assembly.columns() == assembly.columns();
-  }
-
   /**
    * What the bars carry.
    *
