@@ -3,6 +3,7 @@ package bellcrank.benchmarks;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.device.Pose;
+import bellcrank.statics.limits.LimitSweep;
 import bellcrank.statics.limits.Limits;
 import bellcrank.statics.limits.Variation;
 import java.util.ArrayList;
@@ -18,7 +19,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 
 /**
- * The greatest multiple of a load in each of 200 poses, from limits of the drawn device; against
+ * The greatest multiple of a load in each of 200 poses, by a sweep or from limits in each pose; against
  * one call of the bare simplex for each pose, on the numbers of the same programs.
  */
 @State(Scope.Thread)
@@ -36,6 +37,7 @@ public class LimitSweepBenchmark {
 
   private Limits drawn = Limits.of(sample.device());
   private Variation variation = Variation.of(sample.varied());
+  private LimitSweep sweep = drawn.sweep(variation);
   private List<Pose> poses = List.of();
   private List<ContactProgram> programs = List.of();
 
@@ -49,26 +51,43 @@ public class LimitSweepBenchmark {
     Device device = sample.device();
     drawn = Limits.of(device);
     variation = Variation.of(sample.varied());
+    sweep = drawn.sweep(variation);
     poses = Sample.poses(device, POSES);
     List<ContactProgram> built = new ArrayList<>();
     for (Pose pose : poses) {
       built.add(ContactProgram.of(device, pose, LoadCase.ALL_LOADS, sample.varied()));
     }
     programs = List.copyOf(built);
-    double own = sweep();
     double bare = simplex();
-    if (!(Math.abs(own - bare) <= SAME * Math.abs(bare))) {
-      throw new IllegalStateException("limits add up to " + own + ", simplex says " + bare);
+    for (double own : new double[] {sweep(), objects()}) {
+      if (!(Math.abs(own - bare) <= SAME * Math.abs(bare))) {
+        throw new IllegalStateException("limits add up to " + own + ", simplex says " + bare);
+      }
     }
   }
 
   /**
-   * The library.
+   * The library, by a sweep.
    *
    * @return the sum of the greatest multiples
    */
   @Benchmark
   public double sweep() {
+    double sum = 0;
+    for (Pose pose : poses) {
+      sweep.moveTo(pose);
+      sum += sweep.greatest();
+    }
+    return sum;
+  }
+
+  /**
+   * The library, with limits of their own in each pose.
+   *
+   * @return the sum of the greatest multiples
+   */
+  @Benchmark
+  public double objects() {
     double sum = 0;
     for (Pose pose : poses) {
       sum += drawn.at(pose).greatest(variation).orElseThrow();

@@ -129,6 +129,13 @@ final class Admissible {
         : OptionalDouble.empty();
   }
 
+  /** What the parts can give where all conditions are linear and stay; empty elsewhere. */
+  Optional<PartBounds> linear(FrictionLevel friction) {
+    return ground.areFixed() && kept(friction).numbers().serve()
+        ? Optional.of(kept(friction).parts())
+        : Optional.empty();
+  }
+
   private Kept kept(FrictionLevel friction) {
     Optional<Kept> last = kept;
     if (last.isPresent() && last.get().friction().equals(friction)) {

@@ -338,6 +338,18 @@ public final class Limits {
   }
 
   /**
+   * The same greatest value in one pose after the other, in storage that is used again. It begins
+   * in the pose of these limits.
+   *
+   * @param variation what is varied
+   * @return the sweep
+   * @throws ModelException if the variation names what the device does not have, or does not fit it
+   */
+  public LimitSweep sweep(Variation variation) {
+    return new LimitSweep(this, variation, pose, admissible, friction);
+  }
+
+  /**
    * The one common factor on all coefficients of friction at which the device just holds.
    *
    * @return the factor, or that none is needed or enough

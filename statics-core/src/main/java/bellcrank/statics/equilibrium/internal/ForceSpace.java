@@ -6,6 +6,7 @@ import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.device.Pin;
 import bellcrank.statics.device.Pose;
 import bellcrank.statics.geometry.Vector;
+import java.util.Arrays;
 import java.util.function.Predicate;
 import org.ejml.data.DMatrixRMaj;
 
@@ -25,37 +26,58 @@ public final class ForceSpace {
   private final double[] centre;
   private final int rows;
   private final int columns;
-  private final int rank;
+  private final DMatrixRMaj matrix;
   private final PivotedFactor factor;
-  private final double[][] free;
+  private final double[] right;
+  private int rank;
+  private double[][] free = {};
 
   private ForceSpace(Assembly assembly, Pose pose) {
     this.assembly = assembly;
-    Device device = assembly.device();
     placements = assembly.placements();
     actions = assembly.actions();
-    assembly.place(placements, pose);
-    assembly.evaluate(placements, actions);
     // a dense factor gains nothing from moments about well-chosen points: all are about the middle
     centre = new double[2 * assembly.memberCount()];
-    double zero = assembly.scale().zero();
     columns = assembly.columns();
     int shafts = 0;
-    for (Connection connection : device.connections()) {
+    for (Connection connection : assembly.device().connections()) {
       shafts += connection instanceof Pin pin && isShaft(pin) ? 1 : 0;
     }
     rows = assembly.rows() + shafts;
-    DMatrixRMaj a = new DMatrixRMaj(rows, columns);
-    fill(a);
-    for (int k = 0; k < a.data.length; k++) {
-      a.data[k] = Math.abs(a.data[k]) > zero ? a.data[k] : 0;
+    matrix = new DMatrixRMaj(rows, columns);
+    right = new double[rows];
+    fill(pose);
+    factor = new PivotedFactor(matrix);
+    free();
+  }
+
+  /** Writes the equations in a pose. */
+  private void fill(Pose pose) {
+    assembly.place(placements, pose);
+    assembly.evaluate(placements, actions);
+    Arrays.fill(matrix.data, 0);
+    addActions();
+    double zero = assembly.scale().zero();
+    for (int k = 0; k < matrix.data.length; k++) {
+      matrix.data[k] = Math.abs(matrix.data[k]) > zero ? matrix.data[k] : 0;
     }
-    balanceShafts(device, a, assembly.rows());
-    factor = new PivotedFactor(a);
-    rank = factor.rank(Math.max(RANK_TOLERANCE, 4 * zero));
-    free = new double[columns - rank][];
-    for (int k = 0; k < free.length; k++) {
-      free[k] = freed(k);
+    if (rows > assembly.rows()) {
+      balanceShafts(assembly.rows());
+    }
+  }
+
+  /** Finds which forces are free, and what each adds. */
+  private void free() {
+    rank = factor.rank(Math.max(RANK_TOLERANCE, 4 * assembly.scale().zero()));
+    if (free.length != columns - rank) {
+      free = new double[columns - rank][columns];
+    }
+    for (int which = 0; which < free.length; which++) {
+      for (int i = 0; i < rank; i++) {
+        right[i] = -factor.r(i, rank + which);
+      }
+      factor.solve(rank, right, free[which]);
+      free[which][factor.pivot(rank + which)] = 1;
     }
   }
 
@@ -80,33 +102,46 @@ public final class ForceSpace {
     return new ForceSpace(assembly, pose);
   }
 
+  /**
+   * Goes to another pose itself, in the storage that it has. Only who has made it for this may do
+   * so: what was read from it before no longer holds.
+   *
+   * @param pose where the bodies are
+   */
+  public void moveTo(Pose pose) {
+    fill(pose);
+    factor.take(matrix);
+    free();
+  }
+
   /** A dry pin that is a body of its own: its shaft turns freely unless friction holds it. */
   private boolean isShaft(Pin pin) {
     return pin.friction() > 0 && assembly.pinBody(pin.name()) >= 0;
   }
 
-  /** Writes the forces of all actions; a dense matrix needs no pattern of {@link Equations}. */
-  private void fill(DMatrixRMaj a) {
+  /** Adds the forces of all actions; a dense matrix needs no pattern of {@link Equations}. */
+  private void addActions() {
     for (int action = 0; action < actions.count(); action++) {
       int body = actions.body[action];
       if (body >= 0) {
-        int at = a.getIndex(assembly.firstRow(body), actions.column[action]);
-        a.data[at] += actions.fx(action);
-        a.data[at + columns] += actions.fy(action);
+        int at = matrix.getIndex(assembly.firstRow(body), actions.column[action]);
+        matrix.data[at] += actions.fx(action);
+        matrix.data[at + columns] += actions.fy(action);
         if (body < assembly.memberCount()) {
-          a.data[at + 2 * columns] += actions.moment(action, 0, 0);
+          matrix.data[at + 2 * columns] += actions.moment(action, 0, 0);
         }
       }
     }
   }
 
   /** Joints have no equation of moments; the shaft of a dry pin needs one. */
-  private void balanceShafts(Device device, DMatrixRMaj a, int firstRow) {
+  private void balanceShafts(int firstRow) {
+    Device device = assembly.device();
     int row = firstRow;
     for (int i = 0; i < device.connections().size(); i++) {
       if (device.connections().get(i) instanceof Pin pin && isShaft(pin)) {
         for (int body = 0; body < pin.bodies().size(); body++) {
-          a.set(row, assembly.coupleColumn(i, body), 1);
+          matrix.set(row, assembly.coupleColumn(i, body), 1);
         }
         row++;
       }
@@ -143,16 +178,6 @@ public final class ForceSpace {
     return free[which];
   }
 
-  private double[] freed(int which) {
-    double[] y = new double[rank];
-    for (int i = 0; i < rank; i++) {
-      y[i] = -factor.r(i, rank + which);
-    }
-    double[] f = factor.solved(rank, y);
-    f[factor.pivot(rank + which)] = 1;
-    return f;
-  }
-
   /**
    * Loads seen from the factor: what forces can balance comes first, what none can comes last.
    *
@@ -163,6 +188,11 @@ public final class ForceSpace {
     return factor.turned(load);
   }
 
+  /** The same, in the place of the right side. */
+  public void turn(double[] load) {
+    factor.turn(load);
+  }
+
   /**
    * Forces that balance loads as far as they can be balanced, with all free forces zero.
    *
@@ -171,6 +201,11 @@ public final class ForceSpace {
    */
   public double[] responseTo(double[] turned) {
     return factor.solved(rank, turned);
+  }
+
+  /** The same, the forces being written into {@code forces}. */
+  public void respond(double[] turned, double[] forces) {
+    factor.solve(rank, turned, forces);
   }
 
   /**
@@ -185,6 +220,17 @@ public final class ForceSpace {
   }
 
   /**
+   * Some of the given loads, to be added up wherever these forces are moved to.
+   *
+   * @param loadCase factors
+   * @param which which loads, by name
+   * @return the loads
+   */
+  public LoadGroup group(LoadCase loadCase, Predicate<String> which) {
+    return new LoadGroup(assembly, placements, rows, centre, loadCase, which);
+  }
+
+  /**
    * Right side of some of the given loads.
    *
    * @param loadCase factors
@@ -192,24 +238,14 @@ public final class ForceSpace {
    * @return by equations, scaled
    */
   public double[] loads(LoadCase loadCase, Predicate<String> which) {
-    Wrenches sum = new Wrenches(assembly.bodyCount());
-    add(loadCase, which, sum);
-    return rightSide(sum);
+    return group(loadCase, which).rightSide();
   }
 
   /** Sum of the sizes of the given loads of a case in N. */
   public double scale(LoadCase loadCase) {
     Wrenches sum = new Wrenches(assembly.bodyCount());
-    add(loadCase, name -> true, sum);
+    assembly.load(placements, loadCase, sum);
     return sum.scale;
-  }
-
-  private void add(LoadCase loadCase, Predicate<String> which, Wrenches sum) {
-    for (LoadLaw law : assembly.loadLaws()) {
-      if (which.test(law.owner)) {
-        law.add(placements, loadCase.factor(law.owner), sum);
-      }
-    }
   }
 
   /**
@@ -221,19 +257,16 @@ public final class ForceSpace {
    * @return by equations, scaled
    */
   public double[] shift(LoadCase loadCase, String load, Vector along) {
-    Wrenches sum = new Wrenches(assembly.bodyCount());
-    add(loadCase, load::equals, sum);
+    LoadGroup group = group(loadCase, load::equals);
+    group.add();
+    Wrenches sum = group.sum();
     Wrenches couples = new Wrenches(assembly.bodyCount());
     for (int body = 0; body < sum.bodies(); body++) {
       double couple = along.x() * sum.fy(body) - along.y() * sum.fx(body);
       couples.add(body, 0, 0, 0, 0, couple / assembly.size());
     }
-    return rightSide(couples);
-  }
-
-  private double[] rightSide(Wrenches loads) {
     double[] b = new double[rows];
-    loads.rightSide(assembly.memberCount(), centre, b);
+    couples.rightSide(assembly.memberCount(), centre, b);
     return b;
   }
 }

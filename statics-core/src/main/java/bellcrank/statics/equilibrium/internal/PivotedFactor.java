@@ -1,36 +1,57 @@
 package bellcrank.statics.equilibrium.internal;
 
 import org.ejml.data.DMatrixRMaj;
-import org.ejml.dense.row.decomposition.TriangularSolver_DDRM;
 import org.ejml.dense.row.decomposition.qr.QRColPivDecompositionHouseholderColumn_DDRM;
-import org.ejml.dense.row.decomposition.qr.QrHelperFunctions_DDRM;
 
 /**
  * The factors A·P = Q·R of any matrix, by EJML's Householder reflections with exchange of columns.
- * Q is not written out: its reflections, as EJML keeps them, are applied to what it multiplies.
+ * Q and R are not written out: they are read where EJML keeps them. The storage serves for one
+ * matrix after the other of the same size.
  */
 final class PivotedFactor {
 
-  private final int rows;
-  private final int columns;
   private final QRColPivDecompositionHouseholderColumn_DDRM factor =
       new QRColPivDecompositionHouseholderColumn_DDRM();
-  private final DMatrixRMaj r;
-  private final int[] pivots;
+  private final int rows;
+  private final int columns;
+
+  /** By columns in their new order: R on and above the diagonal, below it the reflections. */
+  private double[][] kept = {};
+
+  private int[] pivots = {};
+  private double[] gammas = {};
+
+  /** Number of reflections. */
+  private int steps;
 
   /**
    * Factors of a matrix.
    *
-   * @param matrix the matrix; its storage is used again for R
+   * @param matrix the matrix; it stays
    */
   PivotedFactor(DMatrixRMaj matrix) {
     rows = matrix.numRows;
     columns = matrix.numCols;
+    take(matrix);
+  }
+
+  /**
+   * Factors of another matrix in place of those of the last one.
+   *
+   * @param matrix a matrix of the same size; it stays
+   */
+  void take(DMatrixRMaj matrix) {
+    if (rows == 0 || columns == 0) {
+      return;
+    }
     if (!factor.decompose(matrix)) {
       throw new IllegalStateException("the factor of the equations was not found");
     }
-    r = factor.getR(matrix, true);
+    kept = factor.getQR();
     pivots = factor.getColPivots();
+    gammas = factor.getGammas();
+    // of a matrix of zeros EJML tells the rank of the one before
+    steps = r(0, 0) == 0 ? 0 : factor.getRank();
   }
 
   /** Which column of the matrix stands at a place of R. */
@@ -40,14 +61,14 @@ final class PivotedFactor {
 
   /** Entry of R, on or above its diagonal. */
   double r(int row, int place) {
-    return r.unsafe_get(row, place);
+    return kept[place][row];
   }
 
   /** Number of leading entries on the diagonal of R that are above a share of the first. */
   int rank(double share) {
-    double bound = factor.getRank() == 0 ? 0 : Math.abs(r(0, 0)) * share;
+    double bound = steps == 0 ? 0 : Math.abs(r(0, 0)) * share;
     int rank = 0;
-    while (rank < factor.getRank() && Math.abs(r(rank, rank)) > bound) {
+    while (rank < steps && Math.abs(r(rank, rank)) > bound) {
       rank++;
     }
     return rank;
@@ -56,15 +77,24 @@ final class PivotedFactor {
   /** Qᵀ times a vector. */
   double[] turned(double[] vector) {
     double[] turned = vector.clone();
-    DMatrixRMaj column = DMatrixRMaj.wrap(rows, 1, turned);
-    double[][] reflections = factor.getQR();
-    double[] gammas = factor.getGammas();
-    double[] product = new double[1];
-    for (int at = 0; at < factor.getRank(); at++) {
-      QrHelperFunctions_DDRM.rank1UpdateMultR_u0(
-          column, reflections[at], 1, gammas[at], 0, at, rows, product);
-    }
+    turn(turned);
     return turned;
+  }
+
+  /** Puts Qᵀ times a vector in its place. */
+  void turn(double[] vector) {
+    for (int at = 0; at < steps; at++) {
+      double[] reflection = kept[at];
+      double along = vector[at];
+      for (int row = at + 1; row < rows; row++) {
+        along += reflection[row] * vector[row];
+      }
+      along *= gammas[at];
+      vector[at] -= along;
+      for (int row = at + 1; row < rows; row++) {
+        vector[row] -= reflection[row] * along;
+      }
+    }
   }
 
   /**
@@ -75,11 +105,23 @@ final class PivotedFactor {
    * @return one number for each column; 0 beyond the part
    */
   double[] solved(int rank, double[] y) {
-    TriangularSolver_DDRM.solveU(r.data, y, columns, 0, rank);
     double[] x = new double[columns];
-    for (int place = 0; place < rank; place++) {
-      x[pivots[place]] = y[place];
-    }
+    solve(rank, y, x);
     return x;
+  }
+
+  /** The same, the numbers being written into {@code x}. */
+  void solve(int rank, double[] y, double[] x) {
+    for (int place = rank - 1; place >= 0; place--) {
+      double[] above = kept[place];
+      double number = y[place] / above[place];
+      x[pivots[place]] = number;
+      for (int row = 0; row < place; row++) {
+        y[row] -= above[row] * number;
+      }
+    }
+    for (int place = rank; place < columns; place++) {
+      x[pivots[place]] = 0;
+    }
   }
 }

@@ -14,25 +14,16 @@ public final class LoadNumbers {
 
   private final ForceSpace space;
   private final List<Bound> bounds;
-  private final int free;
   private final boolean serves;
 
   /** Multiples of the free forces in each condition, side by side. */
-  private final double[] ofFree;
+  private double[] ofFree = {};
 
   private LoadNumbers(ForceSpace space, PartBounds parts) {
     this.space = space;
     serves = parts.branches().isEmpty() && parts.sinking().isEmpty();
     bounds = serves ? withoutImplied(parts.bounds()) : List.of();
-    free = space.freedom();
-    ofFree = new double[bounds.size() * free];
-    for (int k = 0; k < bounds.size(); k++) {
-      Bound bound = bounds.get(k);
-      for (int z = 0; z < free; z++) {
-        double sum = bound.sum(space.free(z));
-        ofFree[k * free + z] = Math.abs(sum) < States.ROUNDING ? 0 : sum;
-      }
-    }
+    moved();
   }
 
   private static List<Bound> withoutImplied(List<Bound> bounds) {
@@ -55,6 +46,21 @@ public final class LoadNumbers {
     return new LoadNumbers(space, parts);
   }
 
+  /** Takes in that the space of forces has been moved to another pose. */
+  public void moved() {
+    int free = space.freedom();
+    if (ofFree.length != bounds.size() * free) {
+      ofFree = new double[bounds.size() * free];
+    }
+    for (int k = 0; k < bounds.size(); k++) {
+      Bound bound = bounds.get(k);
+      for (int z = 0; z < free; z++) {
+        double sum = bound.sum(space.free(z));
+        ofFree[k * free + z] = Math.abs(sum) < States.ROUNDING ? 0 : sum;
+      }
+    }
+  }
+
   /** Whether all conditions are linear, so that numbers can be found this way. */
   public boolean serve() {
     return serves;
@@ -69,48 +75,117 @@ public final class LoadNumbers {
    * @return infinite if it grows without end; empty if there is none, or the library found none
    */
   public OptionalDouble extreme(Travel loads, double scale, double sign) {
-    double[] fixed = space.turned(loads.fixed);
-    double[] varied = space.turned(loads.varied);
-    Program program = new Program(free + 1, bounds.size() + 2);
-    for (int k = 0; k < space.conditions(); k++) {
-      double ofNumber = space.leftOf(varied, k) / scale;
-      double left = space.leftOf(fixed, k) / scale;
-      if (Math.abs(ofNumber) > States.BALANCE) {
-        program.equal(numberTimes(ofNumber), -left);
-      } else if (Math.abs(left) > States.BALANCE) {
-        return OptionalDouble.empty();
-      }
-    }
-    conditions(program, space.responseTo(fixed), space.responseTo(varied), scale);
-    if (loads.greatest < Double.POSITIVE_INFINITY) {
-      program.atMost(numberTimes(1), loads.greatest);
-    }
-    if (loads.least > Double.NEGATIVE_INFINITY) {
-      program.atMost(numberTimes(-1), -loads.least);
-    }
-    Optimum best = Simplex.maximize(program, numberTimes(sign));
-    if (best.isFound()) {
-      return OptionalDouble.of(best.x[free]);
-    }
-    return best.kind == Optimum.Kind.UNBOUNDED
-        ? OptionalDouble.of(sign * Double.POSITIVE_INFINITY)
+    double[] fixed = loads.fixed.clone();
+    double[] varied = loads.varied.clone();
+    Sheet sheet = new Sheet();
+    return sheet.find(this, fixed, varied, loads.least, loads.greatest, scale, sign)
+        ? OptionalDouble.of(sheet.number())
         : OptionalDouble.empty();
   }
 
-  private void conditions(Program program, double[] fixed, double[] varied, double scale) {
-    for (int k = 0; k < bounds.size(); k++) {
-      Bound bound = bounds.get(k);
-      double[] row = new double[free + 1];
-      System.arraycopy(ofFree, k * free, row, 0, free);
-      double multiple = bound.sum(varied) / scale;
-      row[free] = Math.abs(multiple) < States.ROUNDING ? 0 : multiple;
-      program.atMost(row, (bound.limit - bound.sum(fixed)) / scale);
-    }
-  }
+  /** Storage for finding one number after the other. For one thread at a time. */
+  public static final class Sheet {
 
-  private double[] numberTimes(double multiple) {
-    double[] row = new double[free + 1];
-    row[free] = multiple;
-    return row;
+    private final Simplex simplex = new Simplex();
+    private Program program = new Program(0, 0);
+    private double[] goal = {};
+    private double[] forces = {};
+    private double[] ofNumber = {};
+    private double number;
+
+    /** A sheet without anything on it. */
+    public Sheet() {}
+
+    /**
+     * What {@link #find} has found.
+     *
+     * @return infinite if it grows without end
+     */
+    public double number() {
+      return number;
+    }
+
+    /**
+     * Finds the greatest number, or the least.
+     *
+     * @param of what does not depend on the loads
+     * @param fixed right side of the loads that do not vary; changed
+     * @param varied right side of those that do; changed
+     * @param least least number that counts
+     * @param greatest greatest number that counts
+     * @param scale size of the loads in N, above 0
+     * @param sign 1 for the greatest, −1 for the least
+     * @return false if there is none, or the library found none
+     */
+    public boolean find(
+        LoadNumbers of,
+        double[] fixed,
+        double[] varied,
+        double least,
+        double greatest,
+        double scale,
+        double sign) {
+      int free = of.space.freedom();
+      if (goal.length != free + 1) {
+        goal = new double[free + 1];
+        program = new Program(free + 1, of.bounds.size());
+      }
+      program.clear();
+      if (!balance(of.space, fixed, varied, scale)) {
+        return false;
+      }
+      conditions(of, fixed, varied, scale);
+      if (greatest < Double.POSITIVE_INFINITY) {
+        program.atMost(numberTimes(1), greatest);
+      }
+      if (least > Double.NEGATIVE_INFINITY) {
+        program.atMost(numberTimes(-1), -least);
+      }
+      goal[free] = sign;
+      Optimum best = simplex.greatest(program, goal);
+      number = best.isFound() ? best.x[free] : sign * Double.POSITIVE_INFINITY;
+      return best.isFound() || best.kind == Optimum.Kind.UNBOUNDED;
+    }
+
+    /** What must be kept whatever the forces are. */
+    private boolean balance(ForceSpace space, double[] fixed, double[] varied, double scale) {
+      space.turn(fixed);
+      space.turn(varied);
+      for (int k = 0; k < space.conditions(); k++) {
+        double multiple = space.leftOf(varied, k) / scale;
+        double left = space.leftOf(fixed, k) / scale;
+        if (Math.abs(multiple) > States.BALANCE) {
+          program.equal(numberTimes(multiple), -left);
+        } else if (Math.abs(left) > States.BALANCE) {
+          return false;
+        }
+      }
+      return true;
+    }
+
+    private void conditions(LoadNumbers of, double[] fixed, double[] varied, double scale) {
+      int columns = of.space.assembly().columns();
+      if (forces.length != columns) {
+        forces = new double[columns];
+        ofNumber = new double[columns];
+      }
+      of.space.respond(fixed, forces);
+      of.space.respond(varied, ofNumber);
+      int free = goal.length - 1;
+      for (int k = 0; k < of.bounds.size(); k++) {
+        Bound bound = of.bounds.get(k);
+        double[] row = program.blank();
+        System.arraycopy(of.ofFree, k * free, row, 0, free);
+        double multiple = bound.sum(ofNumber) / scale;
+        row[free] = Math.abs(multiple) < States.ROUNDING ? 0 : multiple;
+        program.atMost(row, (bound.limit - bound.sum(forces)) / scale);
+      }
+    }
+
+    private double[] numberTimes(double multiple) {
+      double[] row = new double[goal.length];
+      row[goal.length - 1] = multiple;
+      return row;
+    }
   }
 }

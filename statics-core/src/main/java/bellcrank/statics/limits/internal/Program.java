@@ -1,12 +1,11 @@
 package bellcrank.statics.limits.internal;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.List;
 
 /**
  * A linear program without an objective: free variables, sums of them that are at most a number,
- * and sums that equal one. Built up row by row, then solved.
+ * and sums that equal one. Built up row by row, then solved; once cleared, its rows are storage for
+ * the next one.
  */
 public final class Program {
 
@@ -14,10 +13,8 @@ public final class Program {
   static final double CUT_OFF = 1e-12;
 
   private final int variables;
-  private final List<double[]> rows;
-  private double[] limits;
-  private final List<double[]> equalRows = new ArrayList<>();
-  private final List<Double> equalValues = new ArrayList<>();
+  private final Rows most;
+  private final Rows equal;
 
   Program(int variables) {
     this(variables, 16);
@@ -26,69 +23,57 @@ public final class Program {
   /** The same, with storage for a number of rows. */
   Program(int variables, int expected) {
     this.variables = variables;
-    rows = new ArrayList<>(expected);
-    limits = new double[expected];
+    most = new Rows(expected);
+    equal = new Rows(0);
   }
 
   int variables() {
     return variables;
   }
 
+  /** Takes all rows away. */
+  void clear() {
+    most.size = 0;
+    equal.size = 0;
+  }
+
+  /** A row for {@link #atMost}, with any numbers in it; one that was cleared if there is one. */
+  double[] blank() {
+    return most.size < most.made ? most.rows[most.size] : new double[variables];
+  }
+
   /** Asks the sum of multiples to be at most a number; the row is taken over and scaled. */
   void atMost(double[] multiples, double limit) {
-    double size = scaled(multiples);
-    if (rows.size() == limits.length) {
-      limits = Arrays.copyOf(limits, 2 * limits.length + 1);
-    }
-    limits[rows.size()] = limit / size;
-    rows.add(multiples);
+    most.add(multiples, limit);
   }
 
   /** Asks the sum of multiples to be a number; the row is taken over and scaled. */
   void equal(double[] multiples, double value) {
-    double size = scaled(multiples);
-    equalRows.add(multiples);
-    equalValues.add(value / size);
-  }
-
-  /** Divides a row by its largest entry; what is far below that becomes zero. */
-  private static double scaled(double[] row) {
-    double size = 0;
-    for (double entry : row) {
-      size = Math.max(size, Math.abs(entry));
-    }
-    if (size == 0) {
-      return 1;
-    }
-    for (int j = 0; j < row.length; j++) {
-      double entry = row[j] / size;
-      row[j] = Math.abs(entry) < CUT_OFF ? 0 : entry;
-    }
-    return size;
+    equal.add(multiples, value);
   }
 
   int size() {
-    return rows.size();
+    return most.size;
   }
 
   int equalSize() {
-    return equalRows.size();
+    return equal.size;
   }
 
   double[] row(int k) {
-    return rows.get(k);
+    return most.rows[k];
   }
 
   double limit(int k) {
-    return limits[k];
+    return most.values[k];
   }
 
   double[] equalRow(int k) {
-    return equalRows.get(k);
+    return equal.rows[k];
   }
 
   double equalValue(int k) {
-    return equalValues.get(k);
+    return equal.values[k];
   }
 
   /** By how much a point misses the rows at most, relative to the size of what is added up. */
@@ -107,9 +92,51 @@ public final class Program {
     double sum = -limit;
     double size = 1 + Math.abs(limit);
     for (int j = 0; j < x.length; j++) {
-      sum += row[j] * x[j];
-      size += Math.abs(row[j] * x[j]);
+      double term = row[j] * x[j];
+      sum += term;
+      size += Math.abs(term);
     }
     return (both ? Math.abs(sum) : sum) / size;
+  }
+
+  /** Rows with a number each; those beyond the size are storage. */
+  private static final class Rows {
+
+    private double[][] rows;
+    private double[] values;
+    private int size;
+    private int made;
+
+    Rows(int expected) {
+      rows = new double[expected][];
+      values = new double[expected];
+    }
+
+    void add(double[] row, double value) {
+      if (size == rows.length) {
+        rows = Arrays.copyOf(rows, 2 * size + 2);
+        values = Arrays.copyOf(values, 2 * size + 2);
+      }
+      double largest = scaled(row);
+      rows[size] = row;
+      values[size++] = value / largest;
+      made = Math.max(made, size);
+    }
+
+    /** Divides a row by its largest entry; what is far below that becomes zero. */
+    private static double scaled(double[] row) {
+      double largest = 0;
+      for (double entry : row) {
+        largest = Math.max(largest, Math.abs(entry));
+      }
+      if (largest == 0) {
+        return 1;
+      }
+      for (int j = 0; j < row.length; j++) {
+        double entry = row[j] / largest;
+        row[j] = Math.abs(entry) < CUT_OFF ? 0 : entry;
+      }
+      return largest;
+    }
   }
 }

@@ -1,17 +1,16 @@
 package bellcrank.statics.limits.internal;
 
-import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
 import java.util.List;
 import org.hipparchus.exception.LocalizedCoreFormats;
 import org.hipparchus.exception.MathIllegalStateException;
 import org.hipparchus.linear.ArrayRealVector;
+import org.hipparchus.linear.RealVector;
 import org.hipparchus.optim.LocalizedOptimFormats;
 import org.hipparchus.optim.MaxIter;
-import org.hipparchus.optim.PointValuePair;
 import org.hipparchus.optim.linear.LinearConstraint;
-import org.hipparchus.optim.linear.LinearConstraintSet;
 import org.hipparchus.optim.linear.LinearObjectiveFunction;
-import org.hipparchus.optim.linear.NonNegativeConstraint;
 import org.hipparchus.optim.linear.PivotSelectionRule;
 import org.hipparchus.optim.linear.Relationship;
 import org.hipparchus.optim.linear.SimplexSolver;
@@ -35,13 +34,12 @@ final class Simplex {
 
   private static final int ULPS = 10;
   private static final MaxIter MOST_STEPS = new MaxIter(20_000);
-  private static final NonNegativeConstraint ANY_SIGN = new NonNegativeConstraint(false);
 
   /** Tried one after the other. */
   private static final List<PivotSelectionRule> RULES =
       List.of(PivotSelectionRule.DANTZIG, PivotSelectionRule.BLAND);
 
-  private Simplex() {}
+  private final Solver solver = new Solver();
 
   /**
    * Makes a sum greatest.
@@ -51,14 +49,20 @@ final class Simplex {
    * @return how it comes out
    */
   static Optimum maximize(Program program, double[] objective) {
+    return new Simplex().greatest(program, objective);
+  }
+
+  /** The same, in storage that serves for one program after the other. */
+  Optimum greatest(Program program, double[] objective) {
     if (program.variables() == 0) {
       return program.miss(objective) <= MISS_OF_NUMBERS
           ? Optimum.found(0, objective)
           : Optimum.infeasible();
     }
+    solver.take(program, objective);
     for (PivotSelectionRule rule : RULES) {
       try {
-        Optimum last = solve(program, objective, rule);
+        Optimum last = solve(objective, rule);
         if (!last.isFound() || program.miss(last.x) <= MISS) {
           return last;
         }
@@ -71,27 +75,9 @@ final class Simplex {
     return Optimum.failed();
   }
 
-  private static Optimum solve(Program program, double[] objective, PivotSelectionRule rule) {
-    List<LinearConstraint> constraints = new ArrayList<>(program.size() + program.equalSize());
-    for (int k = 0; k < program.size(); k++) {
-      add(constraints, program.row(k), Relationship.LEQ, program.limit(k));
-    }
-    for (int k = 0; k < program.equalSize(); k++) {
-      add(constraints, program.equalRow(k), Relationship.EQ, program.equalValue(k));
-    }
-    double size = largest(objective);
-    double[] goal = size == 0 || size == 1 ? objective : divided(objective, size);
+  private Optimum solve(double[] objective, PivotSelectionRule rule) {
     try {
-      PointValuePair pair =
-          new SimplexSolver(ACCURACY, ULPS, Program.CUT_OFF)
-              .optimize(
-                  MOST_STEPS,
-                  new LinearObjectiveFunction(new ArrayRealVector(goal, false), 0),
-                  new Rows(constraints),
-                  GoalType.MAXIMIZE,
-                  ANY_SIGN,
-                  rule);
-      double[] x = pair.getPoint();
+      double[] x = solver.optimize(MOST_STEPS, GoalType.MAXIMIZE, rule).getPointRef();
       double value = 0;
       for (int j = 0; j < x.length; j++) {
         value += objective[j] * x[j];
@@ -105,29 +91,6 @@ final class Simplex {
         return Optimum.unbounded();
       }
       throw e;
-    }
-  }
-
-  private static void add(
-      List<LinearConstraint> constraints, double[] row, Relationship relation, double value) {
-    // a row without variables still has to hold, but not beyond rounding
-    boolean empty = Math.abs(value) <= MISS && largest(row) == 0;
-    constraints.add(
-        new LinearConstraint(new ArrayRealVector(row, false), relation, empty ? 0 : value));
-  }
-
-  /** Rows as they are: the library's set would look for equal ones, at the price of hashing all. */
-  private static final class Rows extends LinearConstraintSet {
-
-    private final List<LinearConstraint> rows;
-
-    Rows(List<LinearConstraint> rows) {
-      this.rows = rows;
-    }
-
-    @Override
-    public List<LinearConstraint> getConstraints() {
-      return rows;
     }
   }
 
@@ -145,5 +108,120 @@ final class Simplex {
       largest = Math.max(largest, Math.abs(value));
     }
     return largest;
+  }
+
+  /**
+   * The library's solver, reading the program where it stands: handed over as data its rows would
+   * be looked through for equal ones, at the price of hashing all.
+   */
+  private static final class Solver extends SimplexSolver {
+
+    private List<LinearConstraint> rows = List.of();
+    private Row[] made = {};
+    private LinearObjectiveFunction goal = new LinearObjectiveFunction(Row.NONE, 0);
+
+    Solver() {
+      super(ACCURACY, ULPS, Program.CUT_OFF);
+    }
+
+    void take(Program program, double[] objective) {
+      int most = program.size();
+      int count = most + program.equalSize();
+      if (made.length != count) {
+        made = new Row[count];
+        for (int k = 0; k < count; k++) {
+          made[k] = new Row();
+        }
+        rows = Arrays.asList(made);
+      }
+      for (int k = 0; k < most; k++) {
+        made[k].put(program.row(k), Relationship.LEQ, program.limit(k));
+      }
+      for (int k = most; k < count; k++) {
+        made[k].put(program.equalRow(k - most), Relationship.EQ, program.equalValue(k - most));
+      }
+      double size = largest(objective);
+      double[] multiples = size == 0 || size == 1 ? objective : divided(objective, size);
+      goal = new LinearObjectiveFunction(new Numbers(multiples), 0);
+    }
+
+    @Override
+    protected Collection<LinearConstraint> getConstraints() {
+      return rows;
+    }
+
+    @Override
+    protected LinearObjectiveFunction getFunction() {
+      return goal;
+    }
+
+    @Override
+    protected boolean isRestrictedToNonNegative() {
+      return false;
+    }
+  }
+
+  /** A row whose numbers may change from program to program. */
+  private static final class Row extends LinearConstraint {
+
+    static final Numbers NONE = new Numbers(new double[0]);
+
+    private static final long serialVersionUID = 1;
+
+    private transient Numbers multiples = NONE;
+    private Relationship relation = Relationship.LEQ;
+    private double limit;
+
+    Row() {
+      super(NONE, Relationship.LEQ, 0);
+    }
+
+    void put(double[] row, Relationship is, double value) {
+      if (multiples.getDataRef() != row) {
+        multiples = new Numbers(row);
+      }
+      relation = is;
+      // a row without variables still has to hold, but not beyond rounding
+      limit = Math.abs(value) <= MISS && largest(row) == 0 ? 0 : value;
+    }
+
+    @Override
+    public RealVector getCoefficients() {
+      return multiples;
+    }
+
+    @Override
+    public Relationship getRelationship() {
+      return relation;
+    }
+
+    @Override
+    public double getValue() {
+      return limit;
+    }
+  }
+
+  /** Numbers that the library may read but not change; it would copy them each time it reads. */
+  private static final class Numbers extends ArrayRealVector {
+
+    private static final long serialVersionUID = 1;
+
+    Numbers(double[] numbers) {
+      super(numbers, false);
+    }
+
+    @Override
+    public double[] toArray() {
+      return getDataRef();
+    }
+
+    @Override
+    public RealVector mapMultiply(double multiple) {
+      double[] multiplied = new double[getDataRef().length];
+      for (int j = 0; j < multiplied.length; j++) {
+        multiplied[j] = getDataRef()[j] * multiple;
+      }
+      return new Numbers(multiplied);
+    }
   }
 }

@@ -27,6 +27,26 @@ public final class Travel {
     return new Travel(fixed, varied, least, greatest);
   }
 
+  /** Right side of the loads that do not vary, by equations; not copied. */
+  public double[] fixed() {
+    return fixed;
+  }
+
+  /** Right side of the loads that are multiplied, by equations; not copied. */
+  public double[] varied() {
+    return varied;
+  }
+
+  /** Least number. */
+  public double least() {
+    return least;
+  }
+
+  /** Greatest number. */
+  public double greatest() {
+    return greatest;
+  }
+
   boolean varies() {
     return varied.length > 0;
   }
