@@ -20,6 +20,7 @@ final class BlockSolver {
   // one entry for each block, of which only those of its own kind are filled
   private final DenseBlock[] dense;
   private final SparseBlock[] sparse;
+  private final InverseBlock[] inverses;
 
   /**
    * A solver.
@@ -27,6 +28,20 @@ final class BlockSolver {
    * @param zero bound at or below which a pivot counts as zero
    */
   BlockSolver(OrderedRows rows, double zero) {
+    this(rows, zero, false);
+  }
+
+  /**
+   * A solver for many right sides: small blocks are inverted, and refused where the inverse is
+   * large.
+   *
+   * @param zero bound at or below which a pivot counts as zero
+   */
+  static BlockSolver byInverses(OrderedRows rows, double zero) {
+    return new BlockSolver(rows, zero, true);
+  }
+
+  private BlockSolver(OrderedRows rows, double zero, boolean byInverses) {
     this.rows = rows;
     this.zero = zero;
     order = rows.order;
@@ -34,15 +49,22 @@ final class BlockSolver {
     boolean single = order.largestBlock <= 1;
     dense = new DenseBlock[single ? 0 : order.blocks];
     sparse = new SparseBlock[order.largestBlock > LARGEST_DENSE ? order.blocks : 0];
+    inverses = new InverseBlock[single || !byInverses ? 0 : order.blocks];
     for (int block = 0; block < dense.length; block++) {
       int from = order.blockStart[block];
       int size = order.blockStart[block + 1] - from;
       if (size > LARGEST_DENSE) {
         sparse[block] = new SparseBlock(rows, from, size);
+      } else if (isInverted(size)) {
+        inverses[block] = new InverseBlock(rows, from, size);
       } else if (size > 1) {
         dense[block] = new DenseBlock(rows, from, size, zero);
       }
     }
+  }
+
+  private boolean isInverted(int size) {
+    return inverses.length > 0 && size > 1 && size <= InverseBlock.MOST;
   }
 
   /**
@@ -61,6 +83,8 @@ final class BlockSolver {
       if (size == 1) {
         inverse[from] = 1 / rows.value[rows.start[from]];
         regular = Math.abs(rows.value[rows.start[from]]) > zero;
+      } else if (isInverted(size)) {
+        regular = inverses[block].factor();
       } else {
         regular = size > LARGEST_DENSE ? sparse[block].factor() : dense[block].factor();
       }
@@ -112,6 +136,8 @@ final class BlockSolver {
       int size = order.blockStart[block + 1] - from;
       if (size == 1) {
         single(from, b, x);
+      } else if (isInverted(size)) {
+        inverses[block].solve(b, x);
       } else if (size > LARGEST_DENSE) {
         sparse[block].solve(b, x);
       } else {

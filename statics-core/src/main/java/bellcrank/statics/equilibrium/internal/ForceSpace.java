@@ -7,6 +7,7 @@ import bellcrank.statics.device.Pin;
 import bellcrank.statics.device.Pose;
 import bellcrank.statics.geometry.Vector;
 import java.util.Arrays;
+import java.util.Optional;
 import java.util.function.Predicate;
 import org.ejml.data.DMatrixRMaj;
 
@@ -32,6 +33,11 @@ public final class ForceSpace {
   private int rank;
   private double[][] free = {};
 
+  /** Once moved: the choice of free forces made before, while it serves. */
+  private Optional<KeptChoice> kept = Optional.empty();
+
+  private boolean keeps;
+
   private ForceSpace(Assembly assembly, Pose pose) {
     this.assembly = assembly;
     placements = assembly.placements();
@@ -46,15 +52,19 @@ public final class ForceSpace {
     rows = assembly.rows() + shafts;
     matrix = new DMatrixRMaj(rows, columns);
     right = new double[rows];
-    fill(pose);
+    place(pose);
+    fill();
     factor = new PivotedFactor(matrix);
     free();
   }
 
-  /** Writes the equations in a pose. */
-  private void fill(Pose pose) {
+  private void place(Pose pose) {
     assembly.place(placements, pose);
     assembly.evaluate(placements, actions);
+  }
+
+  /** Writes the equations. */
+  private void fill() {
     Arrays.fill(matrix.data, 0);
     addActions();
     double zero = assembly.scale().zero();
@@ -104,14 +114,39 @@ public final class ForceSpace {
 
   /**
    * Goes to another pose itself, in the storage that it has. Only who has made it for this may do
-   * so: what was read from it before no longer holds.
+   * so: what was read from it before no longer holds. The free forces stay the same as long as they
+   * serve.
    *
    * @param pose where the bodies are
    */
   public void moveTo(Pose pose) {
-    fill(pose);
-    factor.take(matrix);
-    free();
+    if (!keeps) {
+      keep();
+    }
+    place(pose);
+    KeptChoice choice = kept.orElse(null);
+    keeps = choice != null && choice.take(actions, free);
+    if (!keeps) {
+      fill();
+      factor.take(matrix);
+      free();
+    }
+  }
+
+  /** Keeps the choice of free forces of the factor, if they are all that the equations leave. */
+  private void keep() {
+    kept = Optional.empty();
+    if (rank == rows && rows == assembly.rows()) {
+      int[] columnsOfFree = new int[free.length];
+      double largest = 0;
+      for (int which = 0; which < free.length; which++) {
+        columnsOfFree[which] = factor.pivot(rank + which);
+        for (double multiple : free[which]) {
+          largest = Math.max(largest, Math.abs(multiple));
+        }
+      }
+      kept = KeptChoice.of(assembly, columnsOfFree, largest);
+    }
   }
 
   /** A dry pin that is a body of its own: its shaft turns freely unless friction holds it. */
@@ -185,12 +220,16 @@ public final class ForceSpace {
    * @return for {@link #responseTo} and {@link #leftOf}
    */
   public double[] turned(double[] load) {
-    return factor.turned(load);
+    double[] turned = load.clone();
+    turn(turned);
+    return turned;
   }
 
   /** The same, in the place of the right side. */
   public void turn(double[] load) {
-    factor.turn(load);
+    if (!keeps) {
+      factor.turn(load);
+    }
   }
 
   /**
@@ -200,12 +239,19 @@ public final class ForceSpace {
    * @return by unknowns
    */
   public double[] responseTo(double[] turned) {
-    return factor.solved(rank, turned);
+    double[] forces = new double[columns];
+    respond(turned, forces);
+    return forces;
   }
 
   /** The same, the forces being written into {@code forces}. */
   public void respond(double[] turned, double[] forces) {
-    factor.solve(rank, turned, forces);
+    KeptChoice choice = kept.orElse(null);
+    if (keeps && choice != null) {
+      choice.respond(turned, forces);
+    } else {
+      factor.solve(rank, turned, forces);
+    }
   }
 
   /**

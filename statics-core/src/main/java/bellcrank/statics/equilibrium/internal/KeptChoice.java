@@ -1,0 +1,127 @@
+package bellcrank.statics.equilibrium.internal;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+/**
+ * The same choice of free forces in one pose after the other. The forces that are not free then
+ * have an order of solution that is good for all poses, and follow block after block; a factor that
+ * chooses anew in each pose is several times as much work. If A = B·(I N) with N of moderate size,
+ * B is about as far from singular as A is. So a choice serves while N stays moderate.
+ */
+final class KeptChoice {
+
+  /** How many times as large as where it was made the multiples of a choice may become. */
+  private static final double GROWTH = 10;
+
+  private final double most;
+  private final int[] freeColumns;
+  private final Equations equations;
+  private final double[] centre;
+  private final OrderedRows rows;
+  private final BlockSolver solver;
+  private final double[] right;
+
+  /** Where each of the ordered coefficients stands in the equations. */
+  private final int[] entry;
+
+  private KeptChoice(
+      Assembly assembly, int[] freeColumns, double largest, Equations equations, Basis basis) {
+    most = GROWTH * Math.max(1, largest);
+    this.freeColumns = freeColumns;
+    this.equations = equations;
+    centre = new double[2 * assembly.memberCount()];
+    rows = new OrderedRows(basis.order);
+    solver = BlockSolver.byInverses(rows, assembly.scale().zero());
+    right = new double[assembly.rows()];
+    entry = new int[rows.entry.length];
+    for (int k = 0; k < entry.length; k++) {
+      entry[k] = basis.entryOf[rows.entry[k]];
+    }
+  }
+
+  /** The order of the forces that are not free, and where their coefficients are. */
+  private record Basis(Order order, int[] entryOf) {}
+
+  /**
+   * A choice to be kept.
+   *
+   * @param freeColumns the free forces, as many as there are more forces than equations
+   * @param largest largest multiple of a free force in another one, where the choice was made
+   * @return empty if the other forces do not fit the equations one by one
+   */
+  static Optional<KeptChoice> of(Assembly assembly, int[] freeColumns, double largest) {
+    Placements anywhere = assembly.placements();
+    Actions actions = assembly.actions();
+    anywhere.scatter();
+    assembly.evaluate(anywhere, actions);
+    Equations equations = new Equations(assembly, actions);
+    equations.fillForces(actions, new double[2 * assembly.memberCount()]);
+    Basis basis = basis(equations, freeColumns, assembly.scale().zero());
+    return basis.order.column.length == equations.rows
+        ? Optional.of(new KeptChoice(assembly, freeColumns, largest, equations, basis))
+        : Optional.empty();
+  }
+
+  private static Basis basis(Equations all, int[] freeColumns, double zero) {
+    boolean[] isFree = new boolean[all.columns];
+    for (int column : freeColumns) {
+      isFree[column] = true;
+    }
+    int[] start = new int[all.columns + 1];
+    int[] row = new int[all.value.length];
+    double[] value = new double[all.value.length];
+    int[] entryOf = new int[all.value.length];
+    int used = 0;
+    for (int column = 0; column < all.columns; column++) {
+      for (int k = all.start[column]; k < all.start[column + 1] && !isFree[column]; k++) {
+        row[used] = all.row[k];
+        value[used] = all.value[k];
+        entryOf[used++] = k;
+      }
+      start[column + 1] = used;
+    }
+    Equations basic =
+        new Equations(all.rows, start, Arrays.copyOf(row, used), Arrays.copyOf(value, used));
+    return new Basis(Order.of(new Pattern(basic, zero, all.columns)), entryOf);
+  }
+
+  /**
+   * Takes the forces of another pose.
+   *
+   * @param actions the forces there
+   * @param free receives what one unit of each free force adds, by unknowns
+   * @return false if the choice no longer serves
+   */
+  boolean take(Actions actions, double[][] free) {
+    equations.fillForces(actions, centre);
+    for (int k = 0; k < entry.length; k++) {
+      rows.value[k] = equations.value[entry[k]];
+    }
+    if (!solver.factor()) {
+      return false;
+    }
+    boolean moderate = true;
+    for (int z = 0; z < freeColumns.length; z++) {
+      Arrays.fill(right, 0);
+      int column = freeColumns[z];
+      for (int k = equations.start[column]; k < equations.start[column + 1]; k++) {
+        right[equations.row[k]] = -equations.value[k];
+      }
+      respond(right, free[z]);
+      for (double multiple : free[z]) {
+        moderate &= Math.abs(multiple) <= most;
+      }
+      free[z][column] = 1;
+    }
+    return moderate;
+  }
+
+  /** Writes the forces that balance loads, with all free forces zero. */
+  void respond(double[] load, double[] forces) {
+    solver.solve(load, forces);
+    for (int column : freeColumns) {
+      forces[column] = 0;
+    }
+  }
+}
