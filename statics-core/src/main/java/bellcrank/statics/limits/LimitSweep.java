@@ -104,7 +104,7 @@ public final class LimitSweep {
     private final Variation variation;
     private final ForceSpace space;
     private final LoadNumbers numbers;
-    private final LoadNumbers.Sheet sheet = new LoadNumbers.Sheet();
+    private final LoadNumbers.Sheet sheet;
     private final LoadGroup fixed;
     private final LoadGroup varied;
 
@@ -113,6 +113,7 @@ public final class LimitSweep {
       this.variation = variation;
       this.space = space;
       numbers = LoadNumbers.of(space, parts);
+      sheet = new LoadNumbers.Sheet(numbers);
       Set<String> names =
           variation instanceof Variation.Multiple multiple
               ? multiple.varied(limits.device())
@@ -139,7 +140,7 @@ public final class LimitSweep {
         most = travel.greatest();
       }
       double size = fixed.scale() + varied.scale();
-      return sheet.find(numbers, staying, varying, least, most, size > 0 ? size : 1, 1);
+      return sheet.find(staying, varying, least, most, size > 0 ? size : 1, 1);
     }
   }
 }

@@ -15,11 +15,15 @@ import bellcrank.statics.equilibrium.internal.ForceSpace;
 import bellcrank.statics.geometry.Point;
 import bellcrank.statics.geometry.Vector;
 import bellcrank.statics.limits.internal.Travel;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.Set;
 
 /** Turns a variation into fixed loads and loads times a number. */
 final class Travels {
+
+  /** Up to this many names a list is as quick as a set. */
+  private static final int FEW = 8;
 
   private final Device device;
   private final LoadCase loadCase;
@@ -64,7 +68,10 @@ final class Travels {
   }
 
   private Travel multiple(Variation.Multiple multiple) {
-    Set<String> varied = loads(device, multiple);
+    Collection<String> varied =
+        multiple.loads().isEmpty() || multiple.loads().size() > FEW
+            ? loads(device, multiple)
+            : multiple.loads();
     for (String name : varied) {
       Load load = device.load(name).orElse(null);
       if (load == null || load instanceof Sought) {

@@ -284,7 +284,9 @@ public final class ForceSpace {
    * @return by equations, scaled
    */
   public double[] loads(LoadCase loadCase, Predicate<String> which) {
-    return group(loadCase, which).rightSide();
+    Wrenches sum = new Wrenches(assembly.bodyCount());
+    add(loadCase, which, sum);
+    return rightSide(sum);
   }
 
   /** Sum of the sizes of the given loads of a case in N. */
@@ -303,16 +305,27 @@ public final class ForceSpace {
    * @return by equations, scaled
    */
   public double[] shift(LoadCase loadCase, String load, Vector along) {
-    LoadGroup group = group(loadCase, load::equals);
-    group.add();
-    Wrenches sum = group.sum();
+    Wrenches sum = new Wrenches(assembly.bodyCount());
+    add(loadCase, load::equals, sum);
     Wrenches couples = new Wrenches(assembly.bodyCount());
     for (int body = 0; body < sum.bodies(); body++) {
       double couple = along.x() * sum.fy(body) - along.y() * sum.fx(body);
       couples.add(body, 0, 0, 0, 0, couple / assembly.size());
     }
+    return rightSide(couples);
+  }
+
+  private void add(LoadCase loadCase, Predicate<String> which, Wrenches sum) {
+    for (LoadLaw law : assembly.loadLaws()) {
+      if (which.test(law.owner)) {
+        law.add(placements, loadCase.factor(law.owner), sum);
+      }
+    }
+  }
+
+  private double[] rightSide(Wrenches loads) {
     double[] b = new double[rows];
-    couples.rightSide(assembly.memberCount(), centre, b);
+    loads.rightSide(assembly.memberCount(), centre, b);
     return b;
   }
 }

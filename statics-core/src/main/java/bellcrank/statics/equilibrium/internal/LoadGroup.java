@@ -36,28 +36,18 @@ public final class LoadGroup {
     right = new double[rows];
   }
 
-  /** Adds them up where the bodies are now. */
-  void add() {
-    sum.clear();
-    for (int k = 0; k < laws.length; k++) {
-      if (factors[k] != 0) {
-        laws[k].add(placements, factors[k], sum);
-      }
-    }
-  }
-
-  /** What {@link #add} has added up. */
-  Wrenches sum() {
-    return sum;
-  }
-
   /**
    * Right side of the loads where the bodies are now.
    *
    * @return by equations, scaled; storage that the next call uses again, and may be changed
    */
   public double[] rightSide() {
-    add();
+    sum.clear();
+    for (int k = 0; k < laws.length; k++) {
+      if (factors[k] != 0) {
+        laws[k].add(placements, factors[k], sum);
+      }
+    }
     sum.rightSide(assembly.memberCount(), centre, right);
     return right;
   }

@@ -69,16 +69,14 @@ public final class LoadNumbers {
   /**
    * The greatest number, or the least.
    *
-   * @param loads the loads, some of which vary
+   * @param loads the loads, some of which vary; used up
    * @param scale size of the loads in N, above 0
    * @param sign 1 for the greatest, −1 for the least
    * @return infinite if it grows without end; empty if there is none, or the library found none
    */
   public OptionalDouble extreme(Travel loads, double scale, double sign) {
-    double[] fixed = loads.fixed.clone();
-    double[] varied = loads.varied.clone();
-    Sheet sheet = new Sheet();
-    return sheet.find(this, fixed, varied, loads.least, loads.greatest, scale, sign)
+    Sheet sheet = new Sheet(this);
+    return sheet.find(loads.fixed, loads.varied, loads.least, loads.greatest, scale, sign)
         ? OptionalDouble.of(sheet.number())
         : OptionalDouble.empty();
   }
@@ -86,15 +84,27 @@ public final class LoadNumbers {
   /** Storage for finding one number after the other. For one thread at a time. */
   public static final class Sheet {
 
+    private final LoadNumbers of;
     private final Simplex simplex = new Simplex();
-    private Program program = new Program(0, 0);
-    private double[] goal = {};
-    private double[] forces = {};
-    private double[] ofNumber = {};
+    private final double[] forces;
+    private final double[] ofNumber;
+    private Program program;
+    private double[] goal;
     private double number;
 
-    /** A sheet without anything on it. */
-    public Sheet() {}
+    /**
+     * An empty sheet.
+     *
+     * @param of what does not depend on the loads
+     */
+    public Sheet(LoadNumbers of) {
+      this.of = of;
+      int columns = of.space.assembly().columns();
+      forces = new double[columns];
+      ofNumber = new double[columns];
+      goal = new double[of.space.freedom() + 1];
+      program = new Program(goal.length, of.bounds.size());
+    }
 
     /**
      * What {@link #find} has found.
@@ -108,7 +118,6 @@ public final class LoadNumbers {
     /**
      * Finds the greatest number, or the least.
      *
-     * @param of what does not depend on the loads
      * @param fixed right side of the loads that do not vary; changed
      * @param varied right side of those that do; changed
      * @param least least number that counts
@@ -118,7 +127,6 @@ public final class LoadNumbers {
      * @return false if there is none, or the library found none
      */
     public boolean find(
-        LoadNumbers of,
         double[] fixed,
         double[] varied,
         double least,
@@ -128,13 +136,13 @@ public final class LoadNumbers {
       int free = of.space.freedom();
       if (goal.length != free + 1) {
         goal = new double[free + 1];
-        program = new Program(free + 1, of.bounds.size());
+        program = new Program(goal.length, of.bounds.size());
       }
       program.clear();
-      if (!balance(of.space, fixed, varied, scale)) {
+      if (!balance(fixed, varied, scale)) {
         return false;
       }
-      conditions(of, fixed, varied, scale);
+      conditions(fixed, varied, scale);
       if (greatest < Double.POSITIVE_INFINITY) {
         program.atMost(numberTimes(1), greatest);
       }
@@ -148,7 +156,8 @@ public final class LoadNumbers {
     }
 
     /** What must be kept whatever the forces are. */
-    private boolean balance(ForceSpace space, double[] fixed, double[] varied, double scale) {
+    private boolean balance(double[] fixed, double[] varied, double scale) {
+      ForceSpace space = of.space;
       space.turn(fixed);
       space.turn(varied);
       for (int k = 0; k < space.conditions(); k++) {
@@ -163,12 +172,7 @@ public final class LoadNumbers {
       return true;
     }
 
-    private void conditions(LoadNumbers of, double[] fixed, double[] varied, double scale) {
-      int columns = of.space.assembly().columns();
-      if (forces.length != columns) {
-        forces = new double[columns];
-        ofNumber = new double[columns];
-      }
+    private void conditions(double[] fixed, double[] varied, double scale) {
       of.space.respond(fixed, forces);
       of.space.respond(varied, ofNumber);
       int free = goal.length - 1;

@@ -102,14 +102,17 @@ public final class Program {
   /** Rows with a number each; those beyond the size are storage. */
   private static final class Rows {
 
+    private static final double[][] NO_ROWS = {};
+    private static final double[] NO_VALUES = {};
+
     private double[][] rows;
     private double[] values;
     private int size;
     private int made;
 
     Rows(int expected) {
-      rows = new double[expected][];
-      values = new double[expected];
+      rows = expected == 0 ? NO_ROWS : new double[expected][];
+      values = expected == 0 ? NO_VALUES : new double[expected];
     }
 
     void add(double[] row, double value) {
