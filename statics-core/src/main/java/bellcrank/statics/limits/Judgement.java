@@ -2,7 +2,6 @@ package bellcrank.statics.limits;
 
 import bellcrank.statics.device.Connection;
 import bellcrank.statics.device.Device;
-import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.equilibrium.Freedom;
 import bellcrank.statics.equilibrium.Outcome;
 import bellcrank.statics.limits.internal.Extreme;
@@ -25,20 +24,17 @@ final class Judgement {
   private final Device device;
   private final Admissible admissible;
   private final GivingWays givingWays;
-  private final Balance balance;
   private final FrictionLevel friction;
 
   Judgement(
       Limits limits,
       Admissible admissible,
       GivingWays givingWays,
-      Balance balance,
       FrictionLevel friction) {
     this.limits = limits;
     this.device = limits.device();
     this.admissible = admissible;
     this.givingWays = givingWays;
-    this.balance = balance;
     this.friction = friction;
   }
 
@@ -66,7 +62,7 @@ final class Judgement {
 
   private GivingWay mechanism() {
     Optional<Freedom> driven =
-        balance.outcome() instanceof Outcome.NoBalance none
+        limits.balance().outcome() instanceof Outcome.NoBalance none
             ? Optional.of(none.driven())
             : Optional.empty();
     return new GivingWay(List.of(), driven, driven.isPresent() ? 1 : 0);

@@ -203,7 +203,7 @@ public final class Limits {
    * @return the verdict
    */
   public Verdict verdict() {
-    return new Judgement(this, admissible, givingWays, balance(), friction).verdict();
+    return new Judgement(this, admissible, givingWays, friction).verdict();
   }
 
   /**

@@ -52,6 +52,11 @@ public final class Program {
     equal.add(multiples, value);
   }
 
+  /** Takes the last row of {@link #atMost} away. */
+  void dropLast() {
+    most.size--;
+  }
+
   int size() {
     return most.size;
   }

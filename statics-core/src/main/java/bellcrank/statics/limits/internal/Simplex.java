@@ -32,6 +32,12 @@ final class Simplex {
   /** Accuracy asked of the solver. */
   private static final double ACCURACY = 1e-10;
 
+  /** Up to this many variables the library is believed where it says that a sum has no end. */
+  private static final int SURE = 40;
+
+  /** Far enough, in loads, for a sum that has no end. */
+  private static final double FAR = 1e6;
+
   private static final int ULPS = 10;
   private static final MaxIter MOST_STEPS = new MaxIter(20_000);
 
@@ -63,7 +69,12 @@ final class Simplex {
     for (PivotSelectionRule rule : RULES) {
       try {
         Optimum last = solve(objective, rule);
-        if (!last.isFound() || program.miss(last.x) <= MISS) {
+        if (last.kind == Optimum.Kind.UNBOUNDED && program.variables() > SURE) {
+          last = confirmed(program, objective, rule);
+        }
+        if (last.isFound()
+            ? program.miss(last.x) <= MISS
+            : last.kind != Optimum.Kind.FAILED) {
           return last;
         }
       } catch (MathIllegalStateException e) {
@@ -73,6 +84,23 @@ final class Simplex {
       }
     }
     return Optimum.failed();
+  }
+
+  /**
+   * What is said to grow without end has to reach a far number: over many variables the library
+   * takes rounding for a way out.
+   */
+  private Optimum confirmed(Program program, double[] objective, PivotSelectionRule rule) {
+    double far = FAR * largest(objective);
+    program.atMost(objective.clone(), far);
+    solver.take(program, objective);
+    Optimum last = solve(objective, rule);
+    program.dropLast();
+    solver.take(program, objective);
+    if (last.isFound() && last.value >= far / 2) {
+      return program.miss(last.x) <= MISS ? Optimum.unbounded() : Optimum.failed();
+    }
+    return last.isFound() ? last : Optimum.failed();
   }
 
   private Optimum solve(double[] objective, PivotSelectionRule rule) {
