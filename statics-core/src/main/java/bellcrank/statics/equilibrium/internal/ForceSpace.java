@@ -19,7 +19,15 @@ import org.ejml.data.DMatrixRMaj;
 public final class ForceSpace {
 
   /** Diagonal entries of the factor below this share of the largest are zero. */
-  private static final double RANK_TOLERANCE = 1e-11;
+  static final double RANK_TOLERANCE = 1e-11;
+
+  /** From so many equations on, the free forces are chosen body by body. */
+  private static final int LARGE = 150;
+
+  /** Largest multiple of a free force in another one with which such a choice is taken. */
+  private static final double MODERATE = 100;
+
+  private static final PivotedFactor NOTHING = new PivotedFactor(new DMatrixRMaj(0, 0));
 
   private final Assembly assembly;
   private final Placements placements;
@@ -27,8 +35,11 @@ public final class ForceSpace {
   private final double[] centre;
   private final int rows;
   private final int columns;
-  private final DMatrixRMaj matrix;
-  private final PivotedFactor factor;
+
+  /** The equations and their dense factor; of no size until they are needed. */
+  private DMatrixRMaj matrix = new DMatrixRMaj(0, 0);
+
+  private PivotedFactor factor = NOTHING;
   private final double[] right;
   private int rank;
   private double[][] free = {};
@@ -50,11 +61,40 @@ public final class ForceSpace {
       shafts += connection instanceof Pin pin && isShaft(pin) ? 1 : 0;
     }
     rows = assembly.rows() + shafts;
-    matrix = new DMatrixRMaj(rows, columns);
     right = new double[rows];
     place(pose);
-    fill();
-    factor = new PivotedFactor(matrix);
+    if (rows >= LARGE && rows == assembly.rows()) {
+      chooseByBodies();
+    }
+    if (!keeps) {
+      choose();
+    }
+  }
+
+  private void chooseByBodies() {
+    Equations equations = new Equations(assembly, actions);
+    KeptChoice.firstPlaces(actions, centre);
+    equations.fillForces(actions, centre);
+    Arrays.fill(centre, 0);
+    kept =
+        FreeChoice.of(assembly, equations, assembly.scale().zero())
+            .flatMap(chosen -> KeptChoice.of(assembly, chosen, MODERATE));
+    free = new double[Math.max(0, columns - rows)][columns];
+    KeptChoice choice = kept.orElse(null);
+    keeps = choice != null && choice.take(actions, free);
+    rank = rows;
+  }
+
+  /** Lets a dense factor choose. */
+  private void choose() {
+    if (factor == NOTHING) {
+      matrix = new DMatrixRMaj(rows, columns);
+      fill();
+      factor = new PivotedFactor(matrix);
+    } else {
+      fill();
+      factor.take(matrix);
+    }
     free();
   }
 
@@ -127,9 +167,7 @@ public final class ForceSpace {
     KeptChoice choice = kept.orElse(null);
     keeps = choice != null && choice.take(actions, free);
     if (!keeps) {
-      fill();
-      factor.take(matrix);
-      free();
+      choose();
     }
   }
 

@@ -14,7 +14,7 @@ final class InverseBlock {
   /** Most unknowns of a block. */
   static final int MOST = UnrolledInverseFromMinor_DDRM.MAX;
 
-  /** Entries of the inverse above this leave a block to other ways. */
+  /** Entries of the inverse above this, with the largest coefficient of a row being 1. */
   private static final double LARGEST = 1e3;
 
   private final OrderedRows rows;
@@ -72,8 +72,15 @@ final class InverseBlock {
     }
     UnrolledInverseFromMinor_DDRM.inv(matrix, inverse);
     boolean small = true;
-    for (double entry : inverse.data) {
-      small &= Math.abs(entry) <= LARGEST;
+    for (int i = 0; i < size; i++) {
+      double row = 0;
+      double answer = 0;
+      for (int j = 0; j < size; j++) {
+        row = Math.max(row, Math.abs(matrix.data[i * size + j]));
+        answer = Math.max(answer, Math.abs(inverse.data[j * size + i]));
+      }
+      // a NaN is not small either
+      small &= row * answer <= LARGEST;
     }
     return small;
   }

@@ -21,6 +21,7 @@ final class KeptChoice {
   private final OrderedRows rows;
   private final BlockSolver solver;
   private final double[] right;
+  private final int members;
 
   /** Where each of the ordered coefficients stands in the equations. */
   private final int[] entry;
@@ -30,7 +31,8 @@ final class KeptChoice {
     most = GROWTH * Math.max(1, largest);
     this.freeColumns = freeColumns;
     this.equations = equations;
-    centre = new double[2 * assembly.memberCount()];
+    members = assembly.memberCount();
+    centre = new double[2 * members];
     rows = new OrderedRows(basis.order);
     solver = BlockSolver.byInverses(rows, assembly.scale().zero());
     right = new double[assembly.rows()];
@@ -56,7 +58,9 @@ final class KeptChoice {
     anywhere.scatter();
     assembly.evaluate(anywhere, actions);
     Equations equations = new Equations(assembly, actions);
-    equations.fillForces(actions, new double[2 * assembly.memberCount()]);
+    double[] centre = new double[2 * assembly.memberCount()];
+    firstPlaces(actions, centre);
+    equations.fillForces(actions, centre);
     Basis basis = basis(equations, freeColumns, assembly.scale().zero());
     return basis.order.column.length == equations.rows
         ? Optional.of(new KeptChoice(assembly, freeColumns, largest, equations, basis))
@@ -94,6 +98,7 @@ final class KeptChoice {
    * @return false if the choice no longer serves
    */
   boolean take(Actions actions, double[][] free) {
+    firstPlaces(actions, centre);
     equations.fillForces(actions, centre);
     for (int k = 0; k < entry.length; k++) {
       rows.value[k] = equations.value[entry[k]];
@@ -108,7 +113,7 @@ final class KeptChoice {
       for (int k = equations.start[column]; k < equations.start[column + 1]; k++) {
         right[equations.row[k]] = -equations.value[k];
       }
-      respond(right, free[z]);
+      solve(free[z]);
       for (double multiple : free[z]) {
         moderate &= Math.abs(multiple) <= most;
       }
@@ -119,9 +124,30 @@ final class KeptChoice {
 
   /** Writes the forces that balance loads, with all free forces zero. */
   void respond(double[] load, double[] forces) {
-    solver.solve(load, forces);
+    System.arraycopy(load, 0, right, 0, right.length);
+    for (int body = 0; body < members; body++) {
+      // the load's moment is about the middle of the device
+      right[3 * body + 2] +=
+          centre[2 * body + 1] * load[3 * body] - centre[2 * body] * load[3 * body + 1];
+    }
+    solve(forces);
+  }
+
+  private void solve(double[] forces) {
+    solver.solve(right, forces);
     for (int column : freeColumns) {
       forces[column] = 0;
+    }
+  }
+
+  /** Takes the place of the first force on each member: about it, moments are of the member. */
+  static void firstPlaces(Actions actions, double[] centre) {
+    for (int action = actions.count() - 1; action >= 0; action--) {
+      int body = actions.body[action];
+      if (body >= 0 && body < centre.length / 2) {
+        centre[2 * body] = actions.x(action);
+        centre[2 * body + 1] = actions.y(action);
+      }
     }
   }
 }
