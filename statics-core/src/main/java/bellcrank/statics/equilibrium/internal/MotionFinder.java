@@ -6,8 +6,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Set;
-import java.util.stream.IntStream;
-import org.ejml.data.DMatrixRMaj;
 
 /**
  * First-order motions that the connections leave free: the velocities to which every motion row is
@@ -81,22 +79,19 @@ public final class MotionFinder {
     assembly.place(placements, pose);
     assembly.evaluate(placements, actions);
     double[] centre = new double[2 * assembly.memberCount()];
-    int m = assembly.rows();
-    DMatrixRMaj a = new DMatrixRMaj(Math.max(m, 1), Math.max(restraints.size(), 1));
-    for (int k = 0; k < restraints.size(); k++) {
-      double[] row = forbidden(assembly, actions, centre, restraints.get(k));
+    List<double[]> forbidden = new ArrayList<>(restraints.size());
+    for (double[] restraint : restraints) {
+      double[] row = forbidden(assembly, actions, centre, restraint);
       double length = 0;
       for (double value : row) {
         length = Math.max(length, Math.abs(value));
       }
-      for (int i = 0; i < m && length > 0; i++) {
-        a.set(i, k, row[i] / length);
+      for (int i = 0; i < row.length && length > 0; i++) {
+        row[i] /= length;
       }
+      forbidden.add(row);
     }
-    int[] rows = IntStream.range(0, m).toArray();
-    int[] columns = IntStream.range(0, restraints.size()).toArray();
-    List<double[]> basis = new RankPart(a, rows, columns, assembly.scale().zero()).leftNull();
-    return new MotionFinder(assembly, actions, centre, basis);
+    return new MotionFinder(assembly, actions, centre, FreeMotions.basis(assembly, actions, forbidden));
   }
 
   /** The motion that a sum of multiples of forces forbids, by equations. */

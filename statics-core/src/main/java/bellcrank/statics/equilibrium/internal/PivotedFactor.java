@@ -84,16 +84,30 @@ final class PivotedFactor {
   /** Puts Qᵀ times a vector in its place. */
   void turn(double[] vector) {
     for (int at = 0; at < steps; at++) {
-      double[] reflection = kept[at];
-      double along = vector[at];
-      for (int row = at + 1; row < rows; row++) {
-        along += reflection[row] * vector[row];
-      }
-      along *= gammas[at];
-      vector[at] -= along;
-      for (int row = at + 1; row < rows; row++) {
-        vector[row] -= reflection[row] * along;
-      }
+      reflect(at, vector);
+    }
+  }
+
+  /** A column of Q: those beyond the rank are square to all columns of the matrix. */
+  double[] q(int column) {
+    double[] vector = new double[rows];
+    vector[column] = 1;
+    for (int at = steps - 1; at >= 0; at--) {
+      reflect(at, vector);
+    }
+    return vector;
+  }
+
+  private void reflect(int at, double[] vector) {
+    double[] reflection = kept[at];
+    double along = vector[at];
+    for (int row = at + 1; row < rows; row++) {
+      along += reflection[row] * vector[row];
+    }
+    along *= gammas[at];
+    vector[at] -= along;
+    for (int row = at + 1; row < rows; row++) {
+      vector[row] -= reflection[row] * along;
     }
   }
 
