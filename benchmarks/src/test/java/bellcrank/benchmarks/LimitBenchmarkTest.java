@@ -11,9 +11,12 @@ import bellcrank.statics.equilibrium.internal.ForceSpace;
 import bellcrank.statics.limits.Limits;
 import bellcrank.statics.limits.Variation;
 import bellcrank.statics.limits.Verdict;
+import com.sun.management.ThreadMXBean;
+import java.lang.management.ManagementFactory;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.DoubleSupplier;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -89,7 +92,32 @@ class LimitBenchmarkTest {
     }
 
     assertThat(benchmark.sweep()).isCloseTo(sum, within(1e-9 * sum));
+    assertThat(benchmark.objects()).isCloseTo(sum, within(1e-9 * sum));
     assertThat(benchmark.simplex()).isCloseTo(sum, within(1e-9 * sum));
+  }
+
+  /** A sweep makes nothing but what the library makes, and spares it copies of the rows. */
+  @ParameterizedTest
+  @EnumSource(RoughSample.class)
+  void sweepsAllocateLessThanTheBareSimplex(RoughSample sample) {
+    LimitSweepBenchmark benchmark = new LimitSweepBenchmark();
+    benchmark.sample = sample;
+    benchmark.build();
+
+    assertThat(allocated(benchmark::sweep)).isLessThan(allocated(benchmark::simplex));
+  }
+
+  private static long allocated(DoubleSupplier work) {
+    ThreadMXBean threads = (ThreadMXBean) ManagementFactory.getThreadMXBean();
+    double sum = 0;
+    long least = Long.MAX_VALUE;
+    for (int turn = 0; turn < 5; turn++) {
+      long before = threads.getCurrentThreadAllocatedBytes();
+      sum += work.getAsDouble();
+      least = Math.min(least, threads.getCurrentThreadAllocatedBytes() - before);
+    }
+    assertThat(sum).isFinite();
+    return least;
   }
 
   @ParameterizedTest

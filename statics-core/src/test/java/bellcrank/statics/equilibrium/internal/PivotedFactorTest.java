@@ -77,4 +77,47 @@ class PivotedFactorTest {
     assertThat(new PivotedFactor(new DMatrixRMaj(3, 0)).turned(new double[] {1, 2, 3}))
         .containsExactly(1, 2, 3);
   }
+
+  @Test
+  void oneStorageServesOneMatrixAfterTheOther() {
+    Random random = new Random(8);
+    PivotedFactor again = new PivotedFactor(sparse(random, 5, 7, 0));
+    for (int k = 0; k < 50; k++) {
+      DMatrixRMaj a = k % 10 == 9 ? new DMatrixRMaj(5, 7) : sparse(random, 5, 7, k % 2);
+      PivotedFactor anew = new PivotedFactor(a);
+      again.take(a);
+      double[] load = random.doubles(5).toArray();
+
+      assertThat(again.rank(1e-11)).isEqualTo(anew.rank(1e-11));
+      assertThat(again.turned(load)).containsExactly(anew.turned(load));
+      if (k % 10 == 9) {
+        assertThat(again.rank(1e-11)).isZero();
+        assertThat(again.turned(load)).containsExactly(load);
+      }
+    }
+  }
+
+  @Test
+  void columnsBeyondTheRankAreSquareToTheMatrix() {
+    Random random = new Random(9);
+    DMatrixRMaj a = sparse(random, 9, 6, 2);
+    PivotedFactor factor = new PivotedFactor(a);
+    int rank = factor.rank(1e-11);
+    assertThat(rank).isLessThan(9);
+    for (int k = rank; k < 9; k++) {
+      double[] q = factor.q(k);
+      double length = 0;
+      for (double entry : q) {
+        length = Math.hypot(length, entry);
+      }
+      assertThat(length).isCloseTo(1, within(1e-12));
+      for (int column = 0; column < 6; column++) {
+        double sum = 0;
+        for (int row = 0; row < 9; row++) {
+          sum += q[row] * a.get(row, column);
+        }
+        assertThat(sum).isCloseTo(0, within(1e-12));
+      }
+    }
+  }
 }

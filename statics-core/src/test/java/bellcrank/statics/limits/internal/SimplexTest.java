@@ -1,0 +1,71 @@
+package bellcrank.statics.limits.internal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+
+/** Programs of few and of many variables. */
+class SimplexTest {
+
+  private static double[] unit(int variables, int which, double value) {
+    double[] row = new double[variables];
+    row[which] = value;
+    return row;
+  }
+
+  /** Variables between −1 and k + 1, all but the first, which has no upper end. */
+  private static Program box(int variables) {
+    Program program = new Program(variables);
+    for (int k = 0; k < variables; k++) {
+      program.atMost(unit(variables, k, -2), 2);
+      if (k > 0) {
+        program.atMost(unit(variables, k, 3), 3.0 * (k + 1));
+      }
+    }
+    return program;
+  }
+
+  @Test
+  void aSumWithoutEndIsToldOverManyVariablesToo() {
+    for (int variables : new int[] {3, 60}) {
+      Program program = box(variables);
+      int rows = program.size();
+
+      assertThat(Simplex.maximize(program, unit(variables, 0, 1)).kind)
+          .isEqualTo(Optimum.Kind.UNBOUNDED);
+      assertThat(program.size()).isEqualTo(rows);
+      assertThat(Simplex.maximize(program, unit(variables, 2, 5)).value)
+          .isCloseTo(15, within(1e-9));
+      assertThat(Simplex.maximize(program, unit(variables, 0, -5)).value)
+          .isCloseTo(5, within(1e-9));
+    }
+  }
+
+  @Test
+  void oneSolverServesOneProgramAfterTheOther() {
+    Simplex simplex = new Simplex();
+    Program program = new Program(2, 2);
+    for (int k = 1; k <= 4; k++) {
+      program.clear();
+      double[] row = program.blank();
+      row[0] = k;
+      row[1] = 1;
+      program.atMost(row, 2.0 * k);
+      program.atMost(unit(2, 1, -1), k % 2 == 0 ? 0 : 1);
+      program.equal(unit(2, 1, 1), 1 - k % 2);
+
+      Optimum best = simplex.greatest(program, unit(2, 0, 1));
+      assertThat(best.value).isCloseTo((2.0 * k - (1 - k % 2)) / k, within(1e-9));
+    }
+  }
+
+  @Test
+  void noPointIsNone() {
+    Program program = new Program(1);
+    program.atMost(unit(1, 0, 1), -1);
+    program.atMost(unit(1, 0, -1), 0);
+
+    assertThat(Simplex.maximize(program, unit(1, 0, 1)).kind).isEqualTo(Optimum.Kind.INFEASIBLE);
+  }
+}
