@@ -26,11 +26,7 @@ final class Judgement {
   private final GivingWays givingWays;
   private final FrictionLevel friction;
 
-  Judgement(
-      Limits limits,
-      Admissible admissible,
-      GivingWays givingWays,
-      FrictionLevel friction) {
+  Judgement(Limits limits, Admissible admissible, GivingWays givingWays, FrictionLevel friction) {
     this.limits = limits;
     this.device = limits.device();
     this.admissible = admissible;

@@ -91,7 +91,8 @@ public final class MotionFinder {
       }
       forbidden.add(row);
     }
-    return new MotionFinder(assembly, actions, centre, FreeMotions.basis(assembly, actions, forbidden));
+    return new MotionFinder(
+        assembly, actions, centre, FreeMotions.basis(assembly, actions, forbidden));
   }
 
   /** The motion that a sum of multiples of forces forbids, by equations. */

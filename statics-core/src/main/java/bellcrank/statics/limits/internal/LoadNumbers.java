@@ -127,12 +127,7 @@ public final class LoadNumbers {
      * @return false if there is none, or the library found none
      */
     public boolean find(
-        double[] fixed,
-        double[] varied,
-        double least,
-        double greatest,
-        double scale,
-        double sign) {
+        double[] fixed, double[] varied, double least, double greatest, double scale, double sign) {
       int free = of.space.freedom();
       if (goal.length != free + 1) {
         goal = new double[free + 1];

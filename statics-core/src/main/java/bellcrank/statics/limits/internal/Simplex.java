@@ -72,9 +72,7 @@ final class Simplex {
         if (last.kind == Optimum.Kind.UNBOUNDED && program.variables() > SURE) {
           last = confirmed(program, objective, rule);
         }
-        if (last.isFound()
-            ? program.miss(last.x) <= MISS
-            : last.kind != Optimum.Kind.FAILED) {
+        if (last.isFound() ? program.miss(last.x) <= MISS : last.kind != Optimum.Kind.FAILED) {
           return last;
         }
       } catch (MathIllegalStateException e) {
