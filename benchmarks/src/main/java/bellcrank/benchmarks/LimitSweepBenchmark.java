@@ -19,8 +19,8 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 
 /**
- * The greatest multiple of a load in each of 200 poses, by a sweep or from limits in each pose; against
- * one call of the bare simplex for each pose, on the numbers of the same programs.
+ * The greatest multiple of a load in each of 200 poses, by a sweep or from limits in each pose;
+ * against one call of the bare simplex for each pose, on the numbers of the same programs.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)

@@ -34,8 +34,8 @@ import java.util.OptionalDouble;
  * Whether a state exists says that the device <em>can</em> rest. Where several exist, the answers
  * are ranges; which one it is in, statics does not know.
  *
- * <p>Effort is work of matrices over the whole device, so it is meant for devices of up to some
- * hundred unknown forces.
+ * <p>Programs are over all forces that statics leaves free, so it is meant for devices of up to
+ * some hundred of these, and of up to some thousand unknown forces in all.
  */
 public final class Limits {
 
@@ -147,7 +147,7 @@ public final class Limits {
 
   /**
    * The same in another pose. What does not depend on the pose is kept, so this is quicker than new
-   * limits: for sweeps over many poses.
+   * limits. For one number in many poses {@link #sweep} is quicker still.
    *
    * @param other where the bodies are; it must fit the connections
    * @return the limits there

@@ -43,7 +43,16 @@ final class KeptChoice {
   }
 
   /** The order of the forces that are not free, and where their coefficients are. */
-  private record Basis(Order order, int[] entryOf) {}
+  private static final class Basis {
+
+    private final Order order;
+    private final int[] entryOf;
+
+    Basis(Order order, int[] entryOf) {
+      this.order = order;
+      this.entryOf = entryOf;
+    }
+  }
 
   /**
    * A choice to be kept.
