@@ -102,7 +102,9 @@ final class Conditions {
     }
     double first = solved.unknown(column);
     double last = solved.unknown(column + 1);
-    double most = Math.exp(wrap.friction() * WrapAngle.of(device, wrap));
+    double angle = WrapAngle.of(device, wrap);
+    // many turns or much friction hold any ratio that a number can tell
+    double most = Math.min(Math.exp(wrap.friction() * angle), Double.MAX_VALUE);
     double large = Math.max(first, last);
     double small = Math.min(first, last);
     if ((small > slack && large > most * small + slack) || (small <= slack && large > slack)) {

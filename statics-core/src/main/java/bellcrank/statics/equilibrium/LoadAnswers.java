@@ -104,10 +104,10 @@ final class LoadAnswers {
     if (size <= ZERO * sum.scale() || size == 0) {
       return Optional.empty();
     }
-    // foot of the perpendicular: arm × force = moment
-    Vector force = Vector.of(sum.fx(), sum.fy());
-    Vector arm = force.perpendicular().times(-sum.moment() / (size * size));
-    return Optional.of(Line2.of(about.plus(arm), Direction.from(force)));
+    // foot of the perpendicular: arm × force = moment; the square of a tiny force would vanish
+    Direction along = Direction.from(sum.fx(), sum.fy());
+    Vector arm = along.perpendicular().times(-sum.moment() / size);
+    return Optional.of(Line2.of(about.plus(arm), along));
   }
 
   private Answer distance(Line2 line, Stretch along) {

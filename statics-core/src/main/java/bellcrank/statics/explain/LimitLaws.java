@@ -161,7 +161,9 @@ final class LimitLaws {
     double angle = WrapAngle.of(device, wrap);
     double friction = wrap.friction() * state.friction();
     double most = Math.exp(friction * angle);
-    if (isKept(value(greater), most * value(smaller))) {
+    double held = most * value(smaller);
+    // what many turns could hold is beyond all numbers, and then they are not at their limit
+    if (Double.isFinite(held) && isKept(value(greater), held)) {
       Law law = new Law(wrap.name(), Rule.POST, List.of(friction, angle));
       put(law, List.of(greater, smaller), List.of(1.0, -most), 0);
     }

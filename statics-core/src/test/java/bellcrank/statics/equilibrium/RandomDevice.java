@@ -96,13 +96,18 @@ final class RandomDevice {
     return device.builder.build();
   }
 
-  /** A device of some steps that depend on the seed alone. */
+  /** A device of up to eleven steps that depend on the seed alone. */
   static Device of(long seed) {
+    return of(seed, 11);
+  }
+
+  /** A device of up to so many steps that depend on the seed alone. */
+  static Device of(long seed, int most) {
     Random random = new Random(seed);
     List<Kind> kinds = new ArrayList<>(List.of(Kind.values()));
     kinds.addAll(List.of(Kind.MEMBER, Kind.HELD, Kind.HELD, Kind.HELD, Kind.LOAD, Kind.LOAD));
     List<Step> steps = new ArrayList<>();
-    for (int i = random.nextInt(11); i >= 0; i--) {
+    for (int i = random.nextInt(most); i >= 0; i--) {
       steps.add(
           new Step(
               kinds.get(random.nextInt(kinds.size())),

@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** Reads {@code sizing}: sections, materials and details. */
 final class SizingReader {
@@ -101,7 +102,7 @@ final class SizingReader {
         continue;
       }
       parts.put(named.text(), part.get());
-      entries.add(new Entry(entry.get(), none.withPart(named.text(), part.get())));
+      alone(draft, entry.get(), () -> none.withPart(named.text(), part.get()));
     }
     return parts;
   }
@@ -161,7 +162,7 @@ final class SizingReader {
           continue;
         }
         columns.add(ends.get());
-        entries.add(new Entry(own.get(), none.withColumn(ends.get())));
+        alone(draft, own.get(), () -> none.withColumn(ends.get()));
       }
     }
     return columns;
@@ -182,9 +183,16 @@ final class SizingReader {
         continue;
       }
       all.add(one.get());
-      entries.add(new Entry(entry.get(), alone.apply(one.get())));
+      alone(draft, entry.get(), () -> alone.apply(one.get()));
     }
     return all;
+  }
+
+  /** Keeps an entry by itself; what is wrong with it whatever the device is told at once. */
+  private void alone(Draft whole, Draft entry, Supplier<SizingStatement> maker) {
+    entry
+        .made(maker)
+        .ifPresentOrElse(one -> entries.add(new Entry(entry, one)), () -> whole.fail());
   }
 
   private static Optional<FactorStatement> rule(Draft draft) {

@@ -1,5 +1,7 @@
 package bellcrank.statics.equilibrium.internal;
 
+import bellcrank.statics.device.Bar;
+import bellcrank.statics.device.Device;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
@@ -27,7 +29,7 @@ public final class CutForces {
     words = new CutWords(cut, shape);
   }
 
-  /** The pieces, bar after bar, each from its start to its end. */
+  /** The pieces, those of each bar from its start to its end; one or more of each. */
   public List<CutPiece> pieces() {
     String unclear = unclear();
     List<CutPiece> pieces = new ArrayList<>();
@@ -43,7 +45,18 @@ public final class CutForces {
         pieces.add(piece(edge, one.bar(), start, end));
       }
     }
+    for (int bar = 0; bar < cut.member.bars().size(); bar++) {
+      if (!shape.hasEdge(bar)) {
+        pieces.add(CutPiece.unclear(bar, 0, length(bar), words.tooShort(bar)));
+      }
+    }
     return pieces;
+  }
+
+  private double length(int bar) {
+    Device device = cut.assembly.device();
+    Bar one = cut.member.bars().get(bar);
+    return device.point(one.start()).distance(device.point(one.end()));
   }
 
   /** Why it is not known where the forces go; empty if it is. */

@@ -69,6 +69,11 @@ final class CutShape {
     sets();
   }
 
+  /** Whether the two ends of a bar are told apart; if not, the bar is but a node. */
+  boolean hasEdge(int bar) {
+    return graph.edges().stream().anyMatch(edge -> edge.bar() == bar);
+  }
+
   private void sets() {
     Arrays.fill(set, -1);
     int count = 0;

@@ -81,6 +81,17 @@ final class CutWords {
         + ", in which statics alone does not tell the forces";
   }
 
+  String tooShort(int bar) {
+    Bar one = cut.member.bars().get(bar);
+    return "bar "
+        + one.start()
+        + "–"
+        + one.end()
+        + " of "
+        + cut.member.name()
+        + " is too short beside the whole device to tell its ends apart";
+  }
+
   private String pointAt(double x, double y) {
     List<String> names = new ArrayList<>();
     names(x, y, false, names);

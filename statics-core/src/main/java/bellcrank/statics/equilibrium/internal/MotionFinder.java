@@ -224,11 +224,10 @@ public final class MotionFinder {
     for (double value : sum) {
       largest = Math.max(largest, Math.abs(value));
     }
-    if (largest > 0) {
-      scale(sum, 1 / largest);
-    }
     for (int row = 0; row < sum.length; row++) {
-      sum[row] = Math.abs(sum[row]) < 1e-9 ? 0 : sum[row];
+      // divided, since the reciprocal of the least numbers is none
+      double share = largest > 0 ? sum[row] / largest : 0;
+      sum[row] = Math.abs(share) < 1e-9 ? 0 : share;
     }
     return sum;
   }

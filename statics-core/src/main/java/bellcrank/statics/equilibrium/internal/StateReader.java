@@ -94,6 +94,7 @@ public final class StateReader {
         complete &= shape.before[edge].length > 0;
       }
     }
+    complete &= !part.edges.isEmpty();
     for (int set : shape.set) {
       complete &= set == shape.set[0];
     }

@@ -1,0 +1,25 @@
+package bellcrank.examples.fuzz;
+
+/** For a search led by coverage: bytes that say how a sample is changed. */
+public final class MutatedFileFuzz {
+
+  private static final Tally TALLY = new Tally();
+
+  private MutatedFileFuzz() {}
+
+  /** One input. */
+  public static void fuzzerTestOneInput(byte[] input) {
+    run(MutatedFile.of(input), TALLY);
+  }
+
+  static void run(byte[] file, Tally tally) {
+    long begin = Tally.now();
+    String kind = AnsweredFile.of(file);
+    tally.add(kind, Tally.now() - begin);
+  }
+
+  /** At the end. */
+  public static void fuzzerTearDown() {
+    System.out.print(TALLY.figures());
+  }
+}
