@@ -542,4 +542,19 @@ class AnswersTest {
         .extracting(Object::toString)
         .containsExactlyInAnyOrder("rail.normal", "rope.tension");
   }
+
+  /** Of so small a force the square is none. */
+  @Test
+  void theLeastForcesHaveALineOfActionAsWell() {
+    Device device =
+        Device.named("board")
+            .point("A", 0, 0)
+            .point("B", 4, 0)
+            .member("board", "A", "B")
+            .clamp("wall", "A", "board", "ground")
+            .force("feather", "board", "B", Vector.of(0, -1e-200))
+            .build();
+    assertThat(number(Balance.of(device), "resultant.distance along A–B"))
+        .isCloseTo(4, within(CLOSE));
+  }
 }

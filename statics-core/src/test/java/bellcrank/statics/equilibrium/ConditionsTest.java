@@ -284,4 +284,12 @@ class ConditionsTest {
     assertThat(balance.redundancy()).isEqualTo(1);
     assertThat(balance.violations()).isEmpty();
   }
+
+  @Test
+  void theMostThatManyTurnsHoldIsANumber() {
+    assertThat(Balance.of(wrapped(0.3, 2000, 0)).violations())
+        .singleElement()
+        .satisfies(one -> assertThat(one.limit()).isEqualTo(Double.MAX_VALUE));
+    assertThat(Balance.of(wrapped(0.3, 2000, 1e-3)).violations()).isEmpty();
+  }
 }

@@ -501,4 +501,34 @@ class InternalForcesTest {
     assertThat(bar.moment(6, Side.AFTER)).isZero();
     assertThat(bar.moment(0, Side.BEFORE)).isZero();
   }
+
+  /** A peg of 4 m on a mast of 6000 km: the ends of the peg are one place beside the mast. */
+  @Test
+  void aBarTooShortBesideItsDeviceIsToldToBeSo() {
+    Device device =
+        Device.named("mast with a peg")
+            .point("foot", 0, 0)
+            .point("peg", 4, 0)
+            .point("top", 0, 6e6)
+            .member(
+                new Member(
+                    "mast",
+                    List.of(),
+                    List.of(new Bar("foot", "peg"), new Bar("foot", "top")),
+                    List.of(),
+                    1))
+            .clamp("earth", "foot", "mast", "ground")
+            .force("barrel", "mast", "top", Vector.of(0, -60))
+            .build();
+    Balance balance = Balance.of(device);
+    assertThat(reason(balance, "mast.peak normal"))
+        .isEqualTo(
+            "bar foot–peg of mast is too short beside the whole device to tell its ends apart");
+    BarForces peg = balance.internalForces("mast").bars().get(0);
+    assertThat(peg.length()).isEqualTo(4);
+    assertThat(peg.places()).isEmpty();
+    assertThat(peg.unresolved()).isPresent();
+    BarForces mast = balance.internalForces("mast").bars().get(1);
+    assertThat(mast.normal(3e6, Side.AFTER)).isCloseTo(-60, within(CLOSE));
+  }
 }

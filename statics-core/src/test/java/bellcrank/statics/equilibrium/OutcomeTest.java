@@ -362,4 +362,16 @@ class OutcomeTest {
         .isInstanceOf(ModelException.class)
         .hasMessageContaining("gust");
   }
+
+  /** The reciprocal of so small a number is none. */
+  @Test
+  void theLeastForceDrivesASeesawAsAnyOtherDoes() {
+    Balance balance =
+        Balance.of(
+            seesaw().force("feather", "plank", "right", Vector.of(0, -1e-310)).build());
+    assertThat(balance.outcome())
+        .isInstanceOfSatisfying(
+            Outcome.NoBalance.class,
+            none -> assertThat(none.driven().motions().get(0).turning()).isNegative());
+  }
 }

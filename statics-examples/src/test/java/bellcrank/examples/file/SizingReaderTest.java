@@ -290,4 +290,19 @@ class SizingReaderTest {
         .asString()
         .contains("found no key sizing");
   }
+
+  @Test
+  void aSectionTooThickForItsMaterialIsRefusedAtItsPlace() {
+    assertThat(
+            Reads.problems(
+                DEVICE
+                    + """
+                    sizing:
+                      method: allowable
+                      parts:
+                        m: {section: {round: 300 mm}, material: S235 (EN 10025-2)}
+                    """))
+        .containsExactly(
+            "10:5: sizing → parts → m: found thickness 0.3; wanted: above 0 and at most 0.1 m");
+  }
 }

@@ -44,6 +44,11 @@ final class MutatedFile {
     }
   }
 
+  /** The samples and problems as they are. */
+  static List<byte[]> samples() {
+    return SAMPLES.stream().map(text -> text.getBytes(StandardCharsets.UTF_8)).toList();
+  }
+
   static byte[] of(byte[] bytes) {
     Choices choices = new Choices(bytes);
     String text = sample(choices);

@@ -26,6 +26,9 @@ public final class QuantityFuzz {
           "e999999999", "e-999999999", "e2147483648", "99999999999999999999", "0.000000000001",
           "\uD83D\uDE00", "\u0000", "(", ")", "daN", "µm", "\u03BCm", "cwt", "ton", "lb");
 
+  /** Up to this size what is written can be read again in all units. */
+  private static final double LARGEST = 1e290;
+
   private static final Tally TALLY = new Tally();
 
   private QuantityFuzz() {}
@@ -38,17 +41,25 @@ public final class QuantityFuzz {
   static void run(byte[] input, Tally tally) {
     Choices choices = new Choices(input);
     Dimension wanted = DIMENSIONS.get(choices.below(DIMENSIONS.size()));
-    String text = text(choices);
+    String text = text(choices, wanted);
     long begin = Tally.now();
     String kind = look(text, wanted);
     tally.add(kind, Tally.now() - begin);
   }
 
-  private static String text(Choices choices) {
-    if (choices.below(4) == 0) {
-      return new String(choices.rest(), StandardCharsets.UTF_8);
-    }
+  private static String text(Choices choices, Dimension wanted) {
     StringBuilder text = new StringBuilder();
+    switch (choices.below(4)) {
+      case 0 -> text.append(new String(choices.rest(), StandardCharsets.UTF_8));
+      // nearly a quantity, with something behind it
+      case 1 ->
+          text.append(HostileWords.NUMBERS.get(choices.below(HostileWords.NUMBERS.size())))
+              .append(' ')
+              .append(wanted.si().symbol());
+      default -> {
+        // of pieces alone
+      }
+    }
     while (!choices.isUsedUp()) {
       text.append(PIECES.get(choices.below(PIECES.size())));
     }
@@ -69,12 +80,20 @@ public final class QuantityFuzz {
       throw new AssertionError(text + " as " + wanted + ": " + quantity);
     }
     String written = quantity.format(unit, 15);
+    if (Math.abs(quantity.si()) > LARGEST || isTiny(quantity.si())) {
+      return "read, at the end of the range";
+    }
     double again = Quantity.parse(written, wanted).si();
     double off = Math.abs(again - quantity.si());
     if (off > 1e-14 * Math.abs(quantity.si()) + Double.MIN_VALUE) {
       throw new AssertionError(text + " is written as " + written + " and read as " + again);
     }
     return "read and written again";
+  }
+
+  /** What is rounded there may be beyond all numbers. */
+  private static boolean isTiny(double si) {
+    return si != 0 && Math.abs(si) < 1 / LARGEST;
   }
 
   private static void clear(QuantityException e) {

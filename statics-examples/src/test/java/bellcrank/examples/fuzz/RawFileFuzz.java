@@ -7,6 +7,11 @@ public final class RawFileFuzz {
 
   private RawFileFuzz() {}
 
+  /** As with changed files. */
+  public static void fuzzerInitialize() {
+    MutatedFileFuzz.fuzzerInitialize();
+  }
+
   /** One input. */
   public static void fuzzerTestOneInput(byte[] input) {
     MutatedFileFuzz.run(input, TALLY);
