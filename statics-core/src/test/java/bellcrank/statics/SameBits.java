@@ -90,7 +90,9 @@ public final class SameBits {
       List<Object> other = expected.get(question);
       assertThat(one).as("answers to question " + question).hasSameSizeAs(other);
       for (int i = 0; i < other.size(); i++) {
-        assertThat(one.get(i)).as("answer " + i + " to question " + question).isEqualTo(other.get(i));
+        assertThat(one.get(i))
+            .as("answer " + i + " to question " + question)
+            .isEqualTo(other.get(i));
       }
     }
   }

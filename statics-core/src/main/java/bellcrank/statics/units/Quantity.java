@@ -82,8 +82,8 @@ public record Quantity(double si, Dimension dimension) {
    * Writes the value in a unit, rounded half up to significant digits, with trailing zeros kept:
    * {@code 1600 N}, {@code 0.250 m}, {@code 12300 N}. Rounded values from 1e-4 to below 1e7 are
    * written plainly, others as {@code 1.23e8 N}; zero is always {@code 0}. The text can be read
-   * again by {@link #parse(String, Dimension)} unless the rounded number in that unit is larger than
-   * any double.
+   * again by {@link #parse(String, Dimension)} unless the rounded number in that unit is larger
+   * than any double.
    *
    * @param unit the unit to write in; its dimension must be the quantity's
    * @param digits significant digits, 1 to 15, bounds included

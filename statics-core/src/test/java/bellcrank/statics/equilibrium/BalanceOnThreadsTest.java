@@ -69,7 +69,8 @@ class BalanceOnThreadsTest {
     for (int i = 0; i < devices.size(); i++) {
       int number = i;
       Device device = devices.get(i);
-      List<String> asks = PlainStatics.of(device).unknowns().stream().map(PlainUnknown::ask).toList();
+      List<String> asks =
+          PlainStatics.of(device).unknowns().stream().map(PlainUnknown::ask).toList();
       questions.add(
           (prepared, seen) -> {
             Prepared shared = prepared.get(number);

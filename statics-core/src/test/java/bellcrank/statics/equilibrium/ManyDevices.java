@@ -14,12 +14,10 @@ import java.util.Locale;
  */
 final class ManyDevices {
 
-  /** Up to so many steps make a device; each adds a body, a connection, a load or a case. */
-  static final int MOST_STEPS = 6;
-
   private static final int MOST_TOLD = 20;
 
   private final List<String> differences = new ArrayList<>();
+  private final int mostSteps;
   private int devices;
   private int compared;
   private int unclear;
@@ -29,10 +27,20 @@ final class ManyDevices {
   private int unknowns;
   private int mostUnknowns;
 
-  private ManyDevices() {}
+  private ManyDevices(int mostSteps) {
+    this.mostSteps = mostSteps;
+  }
 
-  static ManyDevices of(long first, int count) {
-    ManyDevices many = new ManyDevices();
+  /**
+   * Looks at devices.
+   *
+   * @param first number of the first
+   * @param count how many
+   * @param mostSteps up to so many steps make a device; each adds a body with what holds it, a
+   *     connection, a load or a case
+   */
+  static ManyDevices of(long first, int count, int mostSteps) {
+    ManyDevices many = new ManyDevices(mostSteps);
     for (int i = 0; i < count; i++) {
       many.look(first + i);
     }
@@ -41,7 +49,7 @@ final class ManyDevices {
 
   private void look(long number) {
     try {
-      Device device = RandomDevice.of(number, MOST_STEPS);
+      Device device = RandomDevice.of(number, mostSteps);
       devices++;
       for (LoadCase loadCase : device.cases()) {
         look(device, loadCase);
@@ -109,10 +117,11 @@ final class ManyDevices {
         differences.size());
   }
 
-  /** Takes the first number and the count. */
+  /** Takes the first number, the count, and the most steps of a device. */
   public static void main(String[] args) {
     long begin = System.nanoTime();
-    ManyDevices many = of(Long.parseLong(args[0]), Integer.parseInt(args[1]));
+    ManyDevices many =
+        of(Long.parseLong(args[0]), Integer.parseInt(args[1]), Integer.parseInt(args[2]));
     many.differences.stream().limit(MOST_TOLD).forEach(System.out::println);
     System.out.println(many.figures());
     System.out.printf(Locale.ROOT, "%.0f s%n", (System.nanoTime() - begin) * 1e-9);

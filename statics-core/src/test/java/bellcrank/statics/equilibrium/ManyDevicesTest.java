@@ -8,10 +8,11 @@ import org.junit.jupiter.api.Test;
 class ManyDevicesTest {
 
   private static final int DEVICES = 3000;
+  private static final int MOST_STEPS = 6;
 
   @Test
   void bothOpinionsAreTheSame() {
-    ManyDevices many = ManyDevices.of(1, DEVICES);
+    ManyDevices many = ManyDevices.of(1, DEVICES, MOST_STEPS);
     assertThat(many.differences()).isEmpty();
     // all kinds must have been met, else the devices are too plain
     assertThat(many.compared()).isGreaterThan(DEVICES * 9 / 10);

@@ -367,8 +367,7 @@ class OutcomeTest {
   @Test
   void theLeastForceDrivesASeesawAsAnyOtherDoes() {
     Balance balance =
-        Balance.of(
-            seesaw().force("feather", "plank", "right", Vector.of(0, -1e-310)).build());
+        Balance.of(seesaw().force("feather", "plank", "right", Vector.of(0, -1e-310)).build());
     assertThat(balance.outcome())
         .isInstanceOfSatisfying(
             Outcome.NoBalance.class,

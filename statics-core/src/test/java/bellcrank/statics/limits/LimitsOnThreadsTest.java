@@ -41,13 +41,10 @@ class LimitsOnThreadsTest {
       questions.add((all, seen) -> seen.words(all.get(number).frictionFactor()));
       questions.add(
           (all, seen) ->
-              asks.stream()
-                  .limit(RANGES)
-                  .forEach(ask -> seen.words(all.get(number).range(ask))));
+              asks.stream().limit(RANGES).forEach(ask -> seen.words(all.get(number).range(ask))));
       if (devices.get(i).loads().stream().anyMatch(load -> load.name().equals("push"))) {
         questions.add(
-            (all, seen) ->
-                all.get(number).greatest(Variation.of("push")).ifPresent(seen::number));
+            (all, seen) -> all.get(number).greatest(Variation.of("push")).ifPresent(seen::number));
       }
     }
     SameBits.hold(() -> devices().stream().map(Limits::of).toList(), questions);

@@ -54,8 +54,10 @@ final class FileChange {
   private static final Pattern NUMBER =
       Pattern.compile("(?<![\\p{L}\\d.])-?\\d++(?:\\.\\d++)?(?:e-?\\d++)?");
   private static final Pattern WORD = Pattern.compile("[\\p{L}][\\p{L}\\d]*+");
-  private static final Pattern VALUE = Pattern.compile("(?<=: )[^,{}\\[\\]\\n]++|\\[[^\\[\\]\\n]*+]");
-  private static final Pattern KEY = Pattern.compile("[^\\s,:{}\\[\\]][^,:{}\\[\\]\\n]*+(?=:[ \\n])");
+  private static final Pattern VALUE =
+      Pattern.compile("(?<=: )[^,{}\\[\\]\\n]++|\\[[^\\[\\]\\n]*+]");
+  private static final Pattern KEY =
+      Pattern.compile("[^\\s,:{}\\[\\]][^,:{}\\[\\]\\n]*+(?=:[ \\n])");
   private static final Pattern SECTION = Pattern.compile("(?m)^\\S.*\\n(?:[ \\t#].*\\n|\\n)*+");
   private static final List<Double> FACTORS =
       List.of(-1.0, 0.0, 0.5, 2.0, 10.0, 0.1, 1e3, 1e-3, 1e-6, 1e6, 1 + 1e-9, 1e-12);

@@ -19,7 +19,9 @@ final class Tally {
   private int inputs;
   private long longest;
 
-  /** Time that this thread has had of the processor, in ns; other work on the machine is not in it. */
+  /**
+   * Time that this thread has had of the processor, in ns; other work on the machine is not in it.
+   */
   static long now() {
     return THREADS.getCurrentThreadCpuTime();
   }
