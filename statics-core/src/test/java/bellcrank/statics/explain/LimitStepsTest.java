@@ -243,31 +243,44 @@ class LimitStepsTest {
     checked(draw);
   }
 
+  /**
+   * A barrel of 200 N on a rope round a post, half a turn and whole ones, held at the other end.
+   */
+  private static Device capstan(double friction, int turns) {
+    return Device.named("post")
+        .point("post", 0, 2)
+        .point("barrel", -0.1, 0)
+        .point("hand", 0.1, 0)
+        .joint("barrel")
+        .joint("hand")
+        .connect(
+            new Wrap(
+                "rope",
+                Stop.end("barrel", "barrel"),
+                new Stop(Stop.Kind.POST, "ground", "post", 0.1, Turn.CLOCKWISE),
+                Stop.end("hand", "hand"),
+                friction,
+                turns))
+        .force("load", "barrel", "barrel", Vector.of(0, -200))
+        .sought("pull", "hand", "hand", Direction.DOWN)
+        .build();
+  }
+
   @Test
   void aPostGivesTheRatioOfTensions() {
-    Device capstan =
-        Device.named("post")
-            .point("post", 0, 2)
-            .point("barrel", -0.1, 0)
-            .point("hand", 0.1, 0)
-            .joint("barrel")
-            .joint("hand")
-            .connect(
-                new Wrap(
-                    "rope",
-                    Stop.end("barrel", "barrel"),
-                    new Stop(Stop.Kind.POST, "ground", "post", 0.1, Turn.CLOCKWISE),
-                    Stop.end("hand", "hand"),
-                    0.3,
-                    1))
-            .force("load", "barrel", "barrel", Vector.of(0, -200))
-            .sought("pull", "hand", "hand", Direction.DOWN)
-            .build();
-    WorkedSolution solution = atLimit(capstan, "pull", false);
+    WorkedSolution solution = atLimit(capstan(0.3, 1), "pull", false);
     assertThat(first(solution)).isCloseTo(200 * Math.exp(-0.3 * 3 * Math.PI), within(1e-7));
     assertThat(rules(solution)).containsExactly(Condition.Rule.POST);
     assertThat(solution.steps()).noneMatch(Step.PostLaw.class::isInstance);
     assertThat(checked(solution)).contains("e^(μβ) = e^(0.3 · 9.42478)");
+  }
+
+  /** What so many turns could hold is beyond all numbers. */
+  @Test
+  void aPostWithThousandsOfTurnsNeedsNoPull() {
+    WorkedSolution solution = atLimit(capstan(0.3, 2000), "pull", false);
+    assertThat(first(solution)).isZero();
+    assertThat(rules(solution)).containsExactly(Condition.Rule.NOTHING);
   }
 
   /** A cap on a screw jack of slope α, loaded by 900 N. */
