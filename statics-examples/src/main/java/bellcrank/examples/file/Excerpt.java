@@ -6,6 +6,7 @@ package bellcrank.examples.file;
 final class Excerpt {
 
   private static final int LONGEST = 60;
+  private static final int LONGEST_PHRASE = 1000;
 
   private Excerpt() {}
 
@@ -16,13 +17,22 @@ final class Excerpt {
 
   /** The text on one line, cut behind 60 characters. */
   static String cut(String text) {
+    return cut(text, LONGEST);
+  }
+
+  /** A whole phrase on one line; only one that quotes a very long text is cut. */
+  static String phrase(String text) {
+    return cut(text, LONGEST_PHRASE);
+  }
+
+  private static String cut(String text, int longest) {
     int[] shown =
         text.codePoints()
-            .limit(LONGEST)
+            .limit(longest)
             .map(c -> c == '\n' || c == '\t' ? ' ' : c)
             .map(c -> isShowable(c) ? c : '\uFFFD')
             .toArray();
-    boolean all = text.length() <= LONGEST || text.codePointCount(0, text.length()) <= LONGEST;
+    boolean all = text.length() <= longest || text.codePointCount(0, text.length()) <= longest;
     return new String(shown, 0, shown.length) + (all ? "" : "…");
   }
 

@@ -40,7 +40,11 @@ final class Problems {
   }
 
   private void put(Mark mark, String where, String phrase, String wanted) {
-    found.add(new FileProblem(file, mark.line(), mark.column(), where, phrase, wanted));
+    // problems of the model quote names as they are, with line breaks if they have some
+    String shown = Excerpt.phrase(phrase);
+    found.add(
+        new FileProblem(
+            file, mark.line(), mark.column(), where, shown, Excerpt.phrase(wanted)));
   }
 
   boolean none() {

@@ -130,4 +130,13 @@ class TableFrictionTest {
         List.of(tables),
         Optional.empty());
   }
+
+  /** A name in quotes may go over several lines; what is said of it does not. */
+  @Test
+  void aNameWithLineBreaksIsQuotedOnOneLine() {
+    assertThat(Reads.problems(file("{table: \"timber\n\n    on ice\"}")))
+        .singleElement()
+        .satisfies(
+            problem -> assertThat(problem).hasLineCount(1).contains("found \"timber on ice\""));
+  }
 }
