@@ -80,6 +80,9 @@ final class BarChecking extends Checking<BarDemand> {
     for (int piece = 0; piece < line.pieces(); piece++) {
       worst = worse(worst, line, piece, line.start(piece));
       worst = worse(worst, line, piece, line.end(piece));
+      if (line.isEven(piece)) {
+        continue;
+      }
       worst = worse(worst, line, piece, line.stillShear(piece));
       for (int which = 0; which < 2; which++) {
         worst = worse(worst, line, piece, line.noNormal(piece, which));

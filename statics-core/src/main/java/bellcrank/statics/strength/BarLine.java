@@ -137,6 +137,17 @@ final class BarLine {
     return s > 0 && s < ends[piece] - starts[piece] ? starts[piece] + s : starts[piece];
   }
 
+  /** Whether N and V do not change within a piece, nor the slope of M: its worst is at an end. */
+  boolean isEven(int piece) {
+    int k = ALL * piece;
+    return numbers[k + NORMAL + 1] == 0
+        && numbers[k + NORMAL + 2] == 0
+        && numbers[k + SHEAR + 1] == 0
+        && numbers[k + SHEAR + 2] == 0
+        && numbers[k + MOMENT + 2] == 0
+        && numbers[k + MOMENT + 3] == 0;
+  }
+
   /** Where N is zero within a piece; the piece's start where it is nowhere. */
   double noNormal(int piece, int which) {
     int k = ALL * piece + NORMAL;

@@ -65,6 +65,12 @@ record ColumnAndBendingLaw(ColumnLaw column) implements Law<ColumnDemand> {
     return 1 / factor;
   }
 
+  /** Both shares grow, and so does what enlarges the bending. */
+  @Override
+  public boolean isGrowing() {
+    return true;
+  }
+
   @Override
   public Dimension dimension() {
     return Dimension.NUMBER;

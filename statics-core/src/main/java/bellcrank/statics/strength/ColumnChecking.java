@@ -59,7 +59,7 @@ final class ColumnChecking extends Checking<ColumnDemand> {
     for (int bar : bars) {
       BarLine line = state.bar(bar);
       for (int piece = 0; piece < line.pieces(); piece++) {
-        for (int which = 0; which < 5; which++) {
+        for (int which = 0; which < (line.isEven(piece) ? 2 : 5); which++) {
           double at =
               switch (which) {
                 case 0 -> line.start(piece);

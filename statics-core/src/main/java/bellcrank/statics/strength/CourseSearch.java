@@ -6,10 +6,8 @@ import bellcrank.statics.strength.CheckResult.NotChecked;
 import bellcrank.statics.strength.TravelCapacity.Worst;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -24,6 +22,9 @@ final class CourseSearch {
   /** Share of a step that is a little way in from an end. */
   private static final double NEXT_TO = 1e-4;
 
+  /** A multiple that is lower by less than this share of it is the same. */
+  private static final double SAME = 1e-12;
+
   /** At one of so many steps it is asked whether the device holds at all. */
   private static final int ASKED = 50;
 
@@ -35,9 +36,6 @@ final class CourseSearch {
   private final double to;
   private final CourseForces forces;
   private final CarriedForces mixed;
-
-  /** Forces by balances, which tell everything, in the poses that are told of. */
-  private final Map<Double, PoseForces> told = new HashMap<>();
 
   private final List<Worst> worst = new ArrayList<>();
   private final Set<NotChecked> notChecked = new LinkedHashSet<>();
@@ -72,27 +70,23 @@ final class CourseSearch {
     return step == steps ? to : from + (to - from) * step / steps;
   }
 
-  private PoseForces told(double drive) {
-    return told.computeIfAbsent(drive, at -> driven.forces(course.pose(at), plan.needs()));
-  }
-
   void run() {
     int all = plan.checkings().size();
     double[] least = new double[all + 1];
     int[] place = new int[all + 1];
     Arrays.fill(least, Double.POSITIVE_INFINITY);
-    for (int step = 0; step <= steps; step++) {
+    for (int step : coarseToFine(steps)) {
       PoseForces here = forces.at(drive(step));
       for (int k = 0; k <= all; k++) {
         double multiple = multiple(k, here, least[k]);
-        if (multiple < least[k]) {
+        if (isLess(multiple, least[k])) {
           least[k] = multiple;
           place[k] = step;
         }
       }
       boolean asks = here.limit().isPresent() || step % ASKED == 0 || step == steps;
       if (asks) {
-        Holding.remarkOfSome(driven.limit(course.pose(drive(step)))).ifPresent(remarks::add);
+        Holding.remarkOfSome(forces.limit(here)).ifPresent(remarks::add);
       }
     }
     for (int k = 0; k <= all; k++) {
@@ -100,6 +94,25 @@ final class CourseSearch {
         refine(k, least[k], place[k]);
       }
     }
+  }
+
+  /**
+   * All steps, those far apart first: so a low multiple is known early, and in most of the others
+   * one look tells that they are no worse.
+   */
+  static int[] coarseToFine(int steps) {
+    int[] order = new int[steps + 1];
+    int count = 1;
+    for (int stride = Integer.highestOneBit(Math.max(1, steps)); stride > 0; stride /= 2) {
+      for (int step = stride; step <= steps; step += 2 * stride) {
+        order[count++] = step;
+      }
+    }
+    return order;
+  }
+
+  private static boolean isLess(double multiple, double known) {
+    return multiple < (known < Double.POSITIVE_INFINITY ? known * (1 - SAME) : known);
   }
 
   /**
@@ -120,12 +133,12 @@ final class CourseSearch {
         return Double.POSITIVE_INFINITY;
       }
     }
-    if (known < Double.POSITIVE_INFINITY && !search.isUsedUpAt(known)) {
+    if (known < Double.POSITIVE_INFINITY && !search.isUsedUpAt(known * (1 - SAME))) {
       return known;
     }
     OptionalDouble multiple = search.multiple(known);
-    if (multiple.isEmpty()) {
-      return Double.POSITIVE_INFINITY;
+    if (multiple.isEmpty() || !isLess(multiple.getAsDouble(), known)) {
+      return known;
     }
     Optional<String> beyond = search.whyNotBeyond(multiple.getAsDouble());
     if (beyond.isPresent()) {
@@ -141,7 +154,7 @@ final class CourseSearch {
     double high = drive(Math.min(steps, step + 1));
     double drive = drive(step);
     double multiple = known;
-    if (high > low && known > 0 && !isLeastAtEnd(k, known, step)) {
+    if (high > low && known > 0 && !isLeastAtEnd(k, known, step) && !isFlat(k, known, low, high)) {
       double found = Peak.of(at -> 1 / there(k, at), low, high);
       double there = there(k, found);
       if (there < known) {
@@ -159,8 +172,13 @@ final class CourseSearch {
   /** At an end of the course: whether it gets no worse a little way in. */
   private boolean isLeastAtEnd(int k, double known, int step) {
     double inwards = (to - from) / steps * NEXT_TO;
-    return (step == 0 && there(k, from + inwards) >= known)
-        || (step == steps && there(k, to - inwards) >= known);
+    return (step == 0 && !isLess(there(k, from + inwards), known))
+        || (step == steps && !isLess(there(k, to - inwards), known));
+  }
+
+  /** Whether it is the same at the neighbours, as a force that does not change on the way. */
+  private boolean isFlat(int k, double known, double low, double high) {
+    return !isLess(known, there(k, low)) && !isLess(known, there(k, high));
   }
 
   private double there(int k, double at) {
@@ -169,9 +187,10 @@ final class CourseSearch {
   }
 
   private Optional<Crossing> crossing(int k, double drive, double multiple) {
-    PoseForces here = told(drive);
-    return k == plan.checkings().size()
-        ? here.end().map(Crossing.GivesWay::new)
-        : new CrossingSearch(plan.checkings().get(k), here, mixed).crossing(multiple);
+    if (k == plan.checkings().size()) {
+      return PoseForces.end(driven.limit(course.pose(drive))).map(Crossing.GivesWay::new);
+    }
+    PoseForces here = forces.alone(drive);
+    return new CrossingSearch(plan.checkings().get(k), here, mixed).crossing(multiple);
   }
 }

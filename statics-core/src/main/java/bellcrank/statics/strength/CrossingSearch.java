@@ -18,6 +18,12 @@ final class CrossingSearch {
   private final PoseForces forces;
   private final CarriedForces mixed;
 
+  /** Whether all that is demanded grows in proportion to the driving loads. */
+  private final boolean proportional;
+
+  /** Share that is used under the loads as they are stated; below 0 until it is asked for. */
+  private double stated = -1;
+
   /**
    * A search.
    *
@@ -27,6 +33,14 @@ final class CrossingSearch {
     this.checking = checking;
     this.forces = forces;
     this.mixed = mixed;
+    proportional = forces.isAlone() && checking.rule().law().isProportional();
+  }
+
+  private double stated() {
+    if (stated < 0) {
+      stated = checking.utilisation(forces.one());
+    }
+    return stated;
   }
 
   /** Why the check cannot be made here. */
@@ -51,6 +65,9 @@ final class CrossingSearch {
 
   /** Whether the limit is reached at a multiple, or already without the driving loads. */
   boolean isUsedUpAt(double multiple) {
+    if (proportional) {
+      return multiple * stated() >= 1;
+    }
     // between two places at which it is not reached, a convex function does not reach it
     return used(multiple) >= 1 || checking.utilisation(forces.none()) >= 1;
   }
@@ -60,7 +77,7 @@ final class CrossingSearch {
     return (forces.isTold()
             && (checking.open(forces.one()).isPresent()
                 || checking.open(forces.none()).isPresent()))
-        || checking.utilisation(forces.one()) == Double.POSITIVE_INFINITY;
+        || stated() == Double.POSITIVE_INFINITY;
   }
 
   /**
@@ -71,16 +88,17 @@ final class CrossingSearch {
     return forces.farthest() * (1 - BEYOND);
   }
 
-  private boolean isProportional() {
-    return checking.rule().law().isProportional() && forces.none().isZero();
-  }
-
   /** Whether the limit is one of directions, and passed as soon as the loads act. */
   private boolean isAtOnce() {
-    return forces.none().isZero()
+    return forces.isAlone()
         && !checking.rule().law().isProportional()
         && end() > SMALLEST
         && used(SMALLEST) >= 1;
+  }
+
+  /** Whether the limit, once it is passed, is passed at all greater multiples too. */
+  private boolean isPassedOnce() {
+    return checking.isConvex() || (forces.isAlone() && checking.rule().law().isGrowing());
   }
 
   /** The multiple; empty where it is not reached before the device gives way. */
@@ -103,8 +121,8 @@ final class CrossingSearch {
     if (end() <= SMALLEST) {
       return OptionalDouble.empty();
     }
-    if (isProportional()) {
-      double multiple = 1 / checking.utilisation(forces.one());
+    if (proportional) {
+      double multiple = 1 / stated();
       // what is left of zero by rounding would reach its limit beyond all bounds
       return multiple <= end() && multiple <= FirstCrossing.FARTHEST
           ? OptionalDouble.of(multiple)
@@ -112,25 +130,25 @@ final class CrossingSearch {
     }
     if (reached <= end() && reached < Double.POSITIVE_INFINITY) {
       return OptionalDouble.of(
-          checking.isConvex()
+          isPassedOnce()
               ? FirstCrossing.root(this::used, 0, reached)
               : FirstCrossing.below(this::used, reached));
     }
-    return checking.isConvex()
+    return isPassedOnce()
         ? FirstCrossing.ofConvex(this::used, end())
         : FirstCrossing.of(this::used, end());
   }
 
   private Crossing.Certainty certainty(double multiple) {
     if (multiple == 0) {
-      return forces.none().isZero() ? Crossing.Certainty.AT_ONCE : Crossing.Certainty.ALREADY;
+      return forces.isAlone() ? Crossing.Certainty.AT_ONCE : Crossing.Certainty.ALREADY;
     }
-    return isProportional() ? Crossing.Certainty.PROPORTIONAL : Crossing.Certainty.BRACKETED;
+    return proportional ? Crossing.Certainty.PROPORTIONAL : Crossing.Certainty.BRACKETED;
   }
 
   /** What is to be told of it. */
   Optional<Crossing> crossing(double multiple) {
-    double at = multiple == 0 && forces.none().isZero() ? SMALLEST : multiple;
+    double at = multiple == 0 && forces.isAlone() ? SMALLEST : multiple;
     checking.mix(mixed, forces.none(), forces.one(), at);
     return checking.result(forces.one()) instanceof Checked stated
             && checking.result(mixed) instanceof Checked reached

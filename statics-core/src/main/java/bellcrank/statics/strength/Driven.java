@@ -43,8 +43,13 @@ record Driven(
   /** How far the device holds; empty if it has no part that could give way. */
   Optional<Limit> limit(Pose pose) {
     return Limits.concern(device)
-        ? Optional.of(Limits.of(device, loadCase, pose, foundations).limit(driving))
+        ? Optional.of(limits(pose).limit(driving))
         : Optional.empty();
+  }
+
+  /** What decides how far it holds. */
+  Limits limits(Pose pose) {
+    return Limits.of(device, loadCase, pose, foundations);
   }
 
   /** The forces by two balances, which tell what is open. */

@@ -1,6 +1,7 @@
 package bellcrank.statics.strength;
 
 import bellcrank.statics.limits.Limit;
+import bellcrank.statics.limits.internal.HoldingSpan;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -22,6 +23,11 @@ final class Holding {
   /** In one of many poses: the same words in all of them. */
   static Optional<String> remarkOfSome(Optional<Limit> limits) {
     return limits.flatMap(limit -> of(limit, "in some poses "));
+  }
+
+  /** Whether nothing is to be said: it holds from no multiple on. */
+  static boolean isPlain(HoldingSpan span) {
+    return span.least() <= NONE && span.greatest() >= -NONE;
   }
 
   private static Optional<String> of(Limit limit, String where) {

@@ -47,6 +47,16 @@ public interface Law<D> {
   }
 
   /**
+   * Whether the share of the resistance that is demanded never falls as all forces grow in
+   * proportion. Where nothing else loads a device, the limit is then passed at one multiple only.
+   *
+   * @return false unless the demand is proportional or a law says so
+   */
+  default boolean isGrowing() {
+    return isProportional();
+  }
+
+  /**
    * The kind of quantity that is compared.
    *
    * @return the dimension of demand and resistance

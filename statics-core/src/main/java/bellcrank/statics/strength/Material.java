@@ -1,6 +1,8 @@
 package bellcrank.statics.strength;
 
 import bellcrank.statics.device.ModelException;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -85,7 +87,10 @@ public record Material(
       positive(name, "density", density.getAsDouble());
     }
     strengths.forEach((strength, value) -> positive(name, strength.words(), value));
-    strengths = Map.copyOf(strengths);
+    // kept by their order: checks look strengths up in every pose of a course
+    Map<Strength, Double> known = new EnumMap<>(Strength.class);
+    known.putAll(strengths);
+    strengths = Collections.unmodifiableMap(known);
   }
 
   private static void positive(String name, String field, double value) {

@@ -13,14 +13,26 @@ import java.util.Optional;
  *     was not asked
  * @param farthest no multiple beyond this is looked at
  * @param isTold whether balances tell the forces, some of which may be open; else all are known
+ * @param isAlone whether nothing is carried without the driving loads, so that all forces grow in
+ *     proportion to them
  */
 record PoseForces(
-    CarriedForces none, CarriedForces one, Optional<Limit> limit, double farthest, boolean isTold) {
+    CarriedForces none,
+    CarriedForces one,
+    Optional<Limit> limit,
+    double farthest,
+    boolean isTold,
+    boolean isAlone) {
 
   static PoseForces of(CarriedForces none, CarriedForces one, Optional<Limit> limit) {
     double farthest =
         end(limit).map(at -> Math.max(0, at.value())).orElse(Double.POSITIVE_INFINITY);
-    return new PoseForces(none, one, limit, farthest, true);
+    return new PoseForces(none, one, limit, farthest, true, none.isZero());
+  }
+
+  /** Forces that are all known. */
+  static PoseForces known(CarriedForces none, CarriedForces one, double farthest) {
+    return new PoseForces(none, one, Optional.empty(), farthest, false, none.isZero());
   }
 
   /** The multiple at which the device gives way, if it does. */
@@ -28,7 +40,8 @@ record PoseForces(
     return end(limit);
   }
 
-  private static Optional<Limit.End.At> end(Optional<Limit> limit) {
+  /** The multiple at which a limit lies, if it is one. */
+  static Optional<Limit.End.At> end(Optional<Limit> limit) {
     return limit.isPresent()
             && limit.get() instanceof Limit.Between between
             && between.greatest() instanceof Limit.End.At at

@@ -118,4 +118,30 @@ final class Reading {
     to.read(reader, forces, tensions, pose);
     return true;
   }
+
+  /** Reads another state in the same pose; false where only a balance can tell it. */
+  boolean readAgain(Pose pose, LoadCase loadCase, CarriedForces to) {
+    if (!reader.again(loadCase)) {
+      return false;
+    }
+    to.read(reader, forces, tensions, pose);
+    return true;
+  }
+
+  /** Room for the unknowns of a state. */
+  double[] unknowns() {
+    return new double[reader.unknowns()];
+  }
+
+  /** Copies the unknowns of the state that was read last. */
+  void unknowns(double[] to) {
+    for (int column = 0; column < to.length; column++) {
+      to[column] = reader.unknown(column);
+    }
+  }
+
+  /** Sum of the sizes of the loads of the state that was read last, in N. */
+  double loads() {
+    return reader.loads();
+  }
 }

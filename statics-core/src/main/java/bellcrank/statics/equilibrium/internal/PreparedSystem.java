@@ -111,17 +111,25 @@ public final class PreparedSystem {
     }
 
     private boolean solve(LoadCase loadCase) {
-      solvedCase = loadCase;
       if (!order.isSquare()) {
         return false;
       }
       moveCentres(placements, moved);
       plan.fill(placements, actions, moved);
+      return solver.factor() && again(loadCase);
+    }
+
+    /**
+     * Solves under another case where a solve was possible last; the factors of that are used
+     * again.
+     *
+     * @param loadCase factors of the loads
+     * @return false if a force is beyond all bounds
+     */
+    public boolean again(LoadCase loadCase) {
+      solvedCase = loadCase;
       assembly.load(placements, loadCase, loads);
       loads.rightSide(assembly.memberCount(), moved, b);
-      if (!solver.factor()) {
-        return false;
-      }
       solver.solve(b, x);
       boolean finite = true;
       for (double value : x) {
@@ -144,6 +152,11 @@ public final class PreparedSystem {
     @Override
     public LoadCase loadCase() {
       return solvedCase;
+    }
+
+    /** Sum of the sizes of the loads that were solved for last, in N. */
+    double loads() {
+      return loads.scale;
     }
 
     /** Works out all unit forces in the pose; a solve leaves out those that it knows. */

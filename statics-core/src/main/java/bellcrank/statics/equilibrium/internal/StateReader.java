@@ -135,6 +135,19 @@ public final class StateReader {
       return false;
     }
     storage.evaluate();
+    return addUp();
+  }
+
+  /**
+   * Solves under another case in the same pose, which takes much less.
+   *
+   * @return false if a force is beyond all bounds or a load finds no way into the bars
+   */
+  public boolean again(LoadCase loadCase) {
+    return storage.again(loadCase) && addUp();
+  }
+
+  private boolean addUp() {
     for (CutSums sum : sums) {
       sum.fill(storage);
       if (sum.astray() >= 0) {
@@ -207,5 +220,15 @@ public final class StateReader {
   /** Value of an unknown. */
   public double unknown(int column) {
     return storage.unknown(column);
+  }
+
+  /** Number of unknowns. */
+  public int unknowns() {
+    return system.assembly().columns();
+  }
+
+  /** Sum of the sizes of the loads of the state, in N. */
+  public double loads() {
+    return storage.loads();
   }
 }

@@ -65,6 +65,9 @@ final class Simplex {
           ? Optimum.found(0, objective)
           : Optimum.infeasible();
     }
+    if (program.variables() == 1 && objective[0] != 0) {
+      return OneVariable.maximize(program, objective[0], ACCURACY);
+    }
     solver.take(program, objective);
     for (PivotSelectionRule rule : RULES) {
       try {

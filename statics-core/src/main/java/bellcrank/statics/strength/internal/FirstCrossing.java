@@ -104,11 +104,19 @@ public final class FirstCrossing {
    * @return where it is one
    */
   public static double root(DoubleUnaryOperator function, double below, double above) {
-    if (function.applyAsDouble(above) == 1) {
+    double first = function.applyAsDouble(below) - 1;
+    double last = function.applyAsDouble(above) - 1;
+    if (last == 0) {
       return above;
     }
     BracketingNthOrderBrentSolver solver =
         new BracketingNthOrderBrentSolver(ACCURACY, ACCURACY * Math.max(1, above), 0, ORDER);
-    return solver.solve(MOST, at -> function.applyAsDouble(at) - 1, below, above);
+    double chord = below - first * (above - below) / (last - first);
+    return solver.solve(
+        MOST,
+        at -> at == below ? first : at == above ? last : function.applyAsDouble(at) - 1,
+        below,
+        above,
+        chord > below && chord < above ? chord : (below + above) / 2);
   }
 }
