@@ -126,15 +126,15 @@ final class CourseSearch {
     }
     Checking<?> checking = plan.checkings().get(k);
     CrossingSearch search = new CrossingSearch(checking, here, mixed);
+    if (known < Double.POSITIVE_INFINITY && search.isKeptUpTo(known * (1 - SAME))) {
+      return known;
+    }
     if (search.isOpen()) {
       Optional<String> whyNot = search.whyNot();
       if (whyNot.isPresent()) {
         notChecked.add(new NotChecked(checking.part(), checking.what(), whyNot.get()));
         return Double.POSITIVE_INFINITY;
       }
-    }
-    if (known < Double.POSITIVE_INFINITY && !search.isUsedUpAt(known * (1 - SAME))) {
-      return known;
     }
     OptionalDouble multiple = search.multiple(known);
     if (multiple.isEmpty() || !isLess(multiple.getAsDouble(), known)) {

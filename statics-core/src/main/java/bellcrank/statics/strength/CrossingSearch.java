@@ -63,21 +63,39 @@ final class CrossingSearch {
     return checking.utilisation(mixed);
   }
 
-  /** Whether the limit is reached at a multiple, or already without the driving loads. */
-  boolean isUsedUpAt(double multiple) {
+  /**
+   * Whether all that it needs is known and the limit is not reached up to a multiple, as far as one
+   * look there and one without the driving loads can tell.
+   */
+  boolean isKeptUpTo(double multiple) {
+    if (isUntold()) {
+      return false;
+    }
     if (proportional) {
-      return multiple * stated() >= 1;
+      return multiple * stated() < 1;
+    }
+    if (isGrowing()) {
+      return used(multiple) < 1;
     }
     // between two places at which it is not reached, a convex function does not reach it
-    return used(multiple) >= 1 || checking.utilisation(forces.none()) >= 1;
+    return stated() < Double.POSITIVE_INFINITY
+        && used(multiple) < 1
+        && checking.utilisation(forces.none()) < 1;
   }
 
   /** Whether something that it needs may be open, or not known beyond all bounds. */
   boolean isOpen() {
-    return (forces.isTold()
-            && (checking.open(forces.one()).isPresent()
-                || checking.open(forces.none()).isPresent()))
-        || stated() == Double.POSITIVE_INFINITY;
+    return isUntold() || stated() == Double.POSITIVE_INFINITY;
+  }
+
+  private boolean isUntold() {
+    return forces.isTold()
+        && (checking.open(forces.one()).isPresent() || checking.open(forces.none()).isPresent());
+  }
+
+  /** Whether the share that is used never falls as the driving loads grow. */
+  private boolean isGrowing() {
+    return forces.isAlone() && checking.rule().law().isGrowing();
   }
 
   /**
@@ -98,7 +116,7 @@ final class CrossingSearch {
 
   /** Whether the limit, once it is passed, is passed at all greater multiples too. */
   private boolean isPassedOnce() {
-    return checking.isConvex() || (forces.isAlone() && checking.rule().law().isGrowing());
+    return checking.isConvex() || isGrowing();
   }
 
   /** The multiple; empty where it is not reached before the device gives way. */

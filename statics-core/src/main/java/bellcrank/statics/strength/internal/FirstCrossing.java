@@ -52,13 +52,16 @@ public final class FirstCrossing {
 
   /**
    * Searches upwards from zero where the function is convex: its chords point beyond the crossing,
-   * so a few looks are enough.
+   * so a few looks are enough; where it is below one at both ends it stays so.
    *
-   * @param function convex, below one at zero
+   * @param function convex, or never falling; below one at zero
    * @param end no number beyond it is looked at
    * @return the number; empty if the function stays below one
    */
   public static OptionalDouble ofConvex(DoubleUnaryOperator function, double end) {
+    if (function.applyAsDouble(Math.min(end, FARTHEST)) < 1) {
+      return OptionalDouble.empty();
+    }
     double start = function.applyAsDouble(0);
     double below = 0;
     double reach = Math.min(1, end);
