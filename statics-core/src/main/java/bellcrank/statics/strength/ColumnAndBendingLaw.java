@@ -17,8 +17,9 @@ record ColumnAndBendingLaw(ColumnLaw column) implements Law<ColumnDemand> {
   /** Nearer to Euler's load the bending grows without bound; the column is long used up there. */
   private static final double NEARLY_EULER = 0.999;
 
-  private static Optional<Double> bending(Material material) {
-    return material.strength(Strength.BENDING).or(() -> material.strength(Strength.YIELD));
+  /** In Pa; 0 if it is not known. */
+  private static double bending(Material material) {
+    return material.known(Strength.BENDING, Strength.YIELD);
   }
 
   @Override
@@ -28,7 +29,7 @@ record ColumnAndBendingLaw(ColumnLaw column) implements Law<ColumnDemand> {
         .lacks(demand)
         .or(
             () ->
-                bending(material).isPresent()
+                bending(material) > 0
                     ? Optional.empty()
                     : Optional.of("no bending strength of " + material.name() + " is stated"));
   }
@@ -52,7 +53,7 @@ record ColumnAndBendingLaw(ColumnLaw column) implements Law<ColumnDemand> {
   private static double elastic(ColumnDemand demand, double factor) {
     Section section = demand.sized().section();
     double modulus = Math.min(section.topModulus(), section.bottomModulus());
-    return modulus * bending(demand.sized().material()).orElseThrow() / factor;
+    return modulus * bending(demand.sized().material()) / factor;
   }
 
   @Override

@@ -17,7 +17,7 @@ sealed interface ColumnCurve {
     if (material.kind() != kind) {
       return Optional.of("no column curve for " + material.name() + " is among the rules");
     }
-    return material.strength(strength).isPresent()
+    return material.known(strength) > 0
         ? Optional.empty()
         : Optional.of("no " + strength.words() + " of " + material.name() + " is stated");
   }
@@ -32,7 +32,7 @@ sealed interface ColumnCurve {
     @Override
     public double stress(Slenderness slenderness, ColumnDemand demand) {
       Material material = demand.sized().material();
-      double yield = material.strength(Strength.YIELD).orElseThrow();
+      double yield = material.known(Strength.YIELD);
       double relative = slenderness.ratio() / (Math.PI * Math.sqrt(material.elasticity() / yield));
       if (relative <= 0.2) {
         return yield;
@@ -53,7 +53,7 @@ sealed interface ColumnCurve {
     @Override
     public double stress(Slenderness slenderness, ColumnDemand demand) {
       Material material = demand.sized().material();
-      double yield = material.strength(Strength.YIELD).orElseThrow();
+      double yield = material.known(Strength.YIELD);
       double euler = slenderness.eulerStress(material);
       return slenderness.ratio() <= 4.71 * Math.sqrt(material.elasticity() / yield)
           ? Math.pow(0.658, yield / euler) * yield
@@ -78,7 +78,7 @@ sealed interface ColumnCurve {
     @Override
     public double stress(Slenderness slenderness, ColumnDemand demand) {
       Material material = demand.sized().material();
-      double strength = material.strength(Strength.COMPRESSION).orElseThrow();
+      double strength = material.known(Strength.COMPRESSION);
       double low = LOW_SHARE * material.elasticity();
       double relative = slenderness.ratio() / Math.PI * Math.sqrt(strength / low);
       if (relative <= 0.3) {

@@ -43,17 +43,12 @@ record FaceLaw(boolean top) implements Law<BarDemand> {
   }
 
   private static double bending(Material material) {
-    return material
-        .strength(Strength.BENDING)
-        .or(() -> material.strength(Strength.YIELD))
-        .orElse(0.0);
+    return material.known(Strength.BENDING, Strength.YIELD);
   }
 
   private static double axial(Material material, double normal) {
-    return material
-        .strength(normal < 0 ? Strength.COMPRESSION : Strength.TENSION)
-        .or(() -> material.strength(Strength.YIELD))
-        .orElse(0.0);
+    return material.known(
+        normal < 0 ? Strength.COMPRESSION : Strength.TENSION, Strength.YIELD);
   }
 
   private double ofMoment(BarDemand demand) {

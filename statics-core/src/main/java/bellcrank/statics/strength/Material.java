@@ -108,4 +108,16 @@ public record Material(
   public Optional<Double> strength(Strength strength) {
     return Optional.ofNullable(strengths.get(strength));
   }
+
+  /** One of its strengths as a bare number, for laws that ask again and again; 0 if not known. */
+  double known(Strength strength) {
+    Double value = strengths.get(strength);
+    return value == null ? 0 : value;
+  }
+
+  /** One of its strengths, or where that is not known another; 0 if neither is. */
+  double known(Strength strength, Strength instead) {
+    double value = known(strength);
+    return value > 0 ? value : known(instead);
+  }
 }

@@ -16,7 +16,7 @@ record PinShearLaw(Strength strength, double share) implements Law<PinDemand> {
   @Override
   public Optional<String> lacks(PinDemand demand) {
     Material material = demand.joint().material();
-    return material.strength(strength).isPresent()
+    return material.known(strength) > 0
         ? Optional.empty()
         : Optional.of("no " + strength.words() + " of " + material.name() + " is stated");
   }
@@ -32,7 +32,7 @@ record PinShearLaw(Strength strength, double share) implements Law<PinDemand> {
 
   @Override
   public double resistance(PinDemand demand, double factor) {
-    return share * demand.joint().material().strength(strength).orElseThrow() / factor;
+    return share * demand.joint().material().known(strength) / factor;
   }
 
   @Override

@@ -49,17 +49,19 @@ record PlateLaw(Place place, Strength strength, double share) implements Law<Pla
     abstract double area(PinJoint joint, PinJoint.Plate plate);
   }
 
-  private Optional<Double> strength(PlateDemand demand) {
-    Optional<Double> plate = demand.plate().material().strength(strength);
-    Optional<Double> pin = demand.joint().material().strength(strength);
-    return place == Place.HOLE ? plate.flatMap(own -> pin.map(of -> Math.min(own, of))) : plate;
+  /** In Pa; 0 if it is not known. */
+  private double strength(PlateDemand demand) {
+    double plate = demand.plate().material().known(strength);
+    return place == Place.HOLE
+        ? Math.min(plate, demand.joint().material().known(strength))
+        : plate;
   }
 
   @Override
   public Optional<String> lacks(PlateDemand demand) {
     Material plate = demand.plate().material();
-    Material weaker = plate.strength(strength).isPresent() ? demand.joint().material() : plate;
-    return strength(demand).isPresent()
+    Material weaker = plate.known(strength) > 0 ? demand.joint().material() : plate;
+    return strength(demand) > 0
         ? Optional.empty()
         : Optional.of("no " + strength.words() + " of " + weaker.name() + " is stated");
   }
@@ -75,7 +77,7 @@ record PlateLaw(Place place, Strength strength, double share) implements Law<Pla
 
   @Override
   public double resistance(PlateDemand demand, double factor) {
-    return share * strength(demand).orElseThrow() / factor;
+    return share * strength(demand) / factor;
   }
 
   @Override

@@ -13,16 +13,16 @@ import java.util.Optional;
  */
 record ShearLaw(double shareOfYield) implements Law<BarDemand> {
 
-  private Optional<Double> strength(Material material) {
-    return material
-        .strength(Strength.SHEAR)
-        .or(() -> material.strength(Strength.YIELD).map(yield -> shareOfYield * yield));
+  /** In Pa; 0 if it is not known. */
+  private double strength(Material material) {
+    double own = material.known(Strength.SHEAR);
+    return own > 0 ? own : shareOfYield * material.known(Strength.YIELD);
   }
 
   @Override
   public Optional<String> lacks(BarDemand demand) {
     Material material = demand.sized().material();
-    return strength(material).isPresent()
+    return strength(material) > 0
         ? Optional.empty()
         : Optional.of("neither shear nor yield strength of " + material.name() + " is stated");
   }
@@ -37,7 +37,7 @@ record ShearLaw(double shareOfYield) implements Law<BarDemand> {
 
   @Override
   public double resistance(BarDemand demand, double factor) {
-    return strength(demand.sized().material()).orElseThrow() / factor;
+    return strength(demand.sized().material()) / factor;
   }
 
   @Override

@@ -54,7 +54,7 @@ record WeldLaw(Metal metal) implements Law<WeldDemand> {
       return Optional.of("no weld rule for " + weld.material().name() + " is among the rules");
     }
     if (metal == Metal.JOINED_PARTS) {
-      return weld.material().strength(Strength.ULTIMATE).isPresent()
+      return weld.material().known(Strength.ULTIMATE) > 0
           ? Optional.empty()
           : Optional.of("no ultimate strength of " + weld.material().name() + " is stated");
     }
@@ -72,7 +72,7 @@ record WeldLaw(Metal metal) implements Law<WeldDemand> {
   public double resistance(WeldDemand demand, double factor) {
     FilletWeld weld = demand.weld();
     if (metal == Metal.JOINED_PARTS) {
-      double ultimate = weld.material().strength(Strength.ULTIMATE).orElseThrow();
+      double ultimate = weld.material().known(Strength.ULTIMATE);
       return ultimate / (Math.sqrt(3) * correlation(ultimate)) / factor;
     }
     double strength = 0.6 * weld.electrode().orElseThrow() / factor;
