@@ -1,5 +1,6 @@
 package bellcrank.statics.strength;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -10,7 +11,7 @@ import java.util.Optional;
 final class ColumnChecking extends Checking<ColumnDemand> {
 
   private final ColumnEnds ends;
-  private final List<Integer> bars;
+  private final int[] bars;
   private final double length;
   private final List<Sized> sized;
   private final int count;
@@ -24,7 +25,7 @@ final class ColumnChecking extends Checking<ColumnDemand> {
       Rule<ColumnDemand> rule) {
     super(ends.part(), what(ends, rule.check()), rule);
     this.ends = ends;
-    this.bars = List.copyOf(bars);
+    this.bars = bars.stream().mapToInt(Integer::intValue).toArray();
     this.length = length;
     this.sized = List.copyOf(sized);
     this.count = count;
@@ -49,7 +50,7 @@ final class ColumnChecking extends Checking<ColumnDemand> {
 
   @Override
   Optional<String> open(CarriedForces state) {
-    return bars.stream().flatMap(bar -> state.barOpen(bar).stream()).findFirst();
+    return Arrays.stream(bars).boxed().flatMap(bar -> state.barOpen(bar).stream()).findFirst();
   }
 
   @Override
@@ -73,8 +74,8 @@ final class ColumnChecking extends Checking<ColumnDemand> {
       }
     }
     ColumnDemand worst = demand(compression, moment, sized.get(0));
-    for (Sized one : sized.subList(1, sized.size())) {
-      ColumnDemand other = demand(compression, moment, one);
+    for (int k = 1; k < sized.size(); k++) {
+      ColumnDemand other = demand(compression, moment, sized.get(k));
       worst = used(other) > used(worst) ? other : worst;
     }
     return worst;

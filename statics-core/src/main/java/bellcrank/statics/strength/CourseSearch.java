@@ -1,13 +1,17 @@
 package bellcrank.statics.strength;
 
+import bellcrank.statics.limits.Limit;
 import bellcrank.statics.motion.Course;
 import bellcrank.statics.motion.internal.Peak;
 import bellcrank.statics.strength.CheckResult.NotChecked;
 import bellcrank.statics.strength.TravelCapacity.Worst;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -89,11 +93,42 @@ final class CourseSearch {
         Holding.remarkOfSome(forces.limit(here)).ifPresent(remarks::add);
       }
     }
+    List<Found> found = new ArrayList<>();
     for (int k = 0; k <= all; k++) {
       if (least[k] < Double.POSITIVE_INFINITY) {
-        refine(k, least[k], place[k]);
+        found.add(new Found(k, least[k], place[k], drive(place[k])));
       }
     }
+    tell(found);
+  }
+
+  /** The least multiple of one thing, at a step or where the drive stands now. */
+  private record Found(int which, double multiple, int step, double drive) {}
+
+  /** Those with the same worst step are looked at together, as long as forces are read there. */
+  private void tell(List<Found> found) {
+    List<Found> refined = new ArrayList<>();
+    for (Found one : sorted(found, Comparator.comparingInt(Found::step))) {
+      refined.add(refine(one));
+    }
+    List<Found> told = new ArrayList<>();
+    Map<Found, Crossing> crossings = new HashMap<>();
+    for (Found one : sorted(refined, Comparator.comparingDouble(Found::drive))) {
+      crossing(one).ifPresent(crossing -> crossings.put(one, crossing));
+      told.add(one);
+    }
+    for (Found one : sorted(told, Comparator.comparingInt(Found::which))) {
+      Crossing crossing = crossings.get(one);
+      if (crossing != null) {
+        worst.add(new Worst(crossing, one.drive(), to > from ? (one.drive() - from) / (to - from) : 0));
+      }
+    }
+  }
+
+  private static List<Found> sorted(List<Found> all, Comparator<Found> by) {
+    List<Found> sorted = new ArrayList<>(all);
+    sorted.sort(by);
+    return sorted;
   }
 
   /**
@@ -126,7 +161,7 @@ final class CourseSearch {
     }
     Checking<?> checking = plan.checkings().get(k);
     CrossingSearch search = new CrossingSearch(checking, here, mixed);
-    if (known < Double.POSITIVE_INFINITY && search.isKeptUpTo(known * (1 - SAME))) {
+    if (search.isKeptUpTo(known * (1 - SAME))) {
       return known;
     }
     if (search.isOpen()) {
@@ -149,24 +184,18 @@ final class CourseSearch {
   }
 
   /** Searches between the neighbours of the worst step. */
-  private void refine(int k, double known, int step) {
+  private Found refine(Found worst) {
+    int k = worst.which();
+    int step = worst.step();
+    double known = worst.multiple();
     double low = drive(Math.max(0, step - 1));
     double high = drive(Math.min(steps, step + 1));
-    double drive = drive(step);
-    double multiple = known;
     if (high > low && known > 0 && !isLeastAtEnd(k, known, step) && !isFlat(k, known, low, high)) {
       double found = Peak.of(at -> 1 / there(k, at), low, high);
       double there = there(k, found);
-      if (there < known) {
-        drive = found;
-        multiple = there;
-      }
+      return there < known ? new Found(k, there, step, found) : worst;
     }
-    double share = to > from ? (drive - from) / (to - from) : 0;
-    Optional<Crossing> crossing = crossing(k, drive, multiple);
-    if (crossing.isPresent()) {
-      worst.add(new Worst(crossing.get(), drive, share));
-    }
+    return worst;
   }
 
   /** At an end of the course: whether it gets no worse a little way in. */
@@ -186,11 +215,13 @@ final class CourseSearch {
     return multiple(k, here, Double.POSITIVE_INFINITY);
   }
 
-  private Optional<Crossing> crossing(int k, double drive, double multiple) {
-    if (k == plan.checkings().size()) {
-      return PoseForces.end(driven.limit(course.pose(drive))).map(Crossing.GivesWay::new);
+  private Optional<Crossing> crossing(Found worst) {
+    if (worst.which() == plan.checkings().size()) {
+      Optional<Limit> limit = driven.limit(course.pose(worst.drive()));
+      return PoseForces.end(limit).map(Crossing.GivesWay::new);
     }
-    PoseForces here = forces.alone(drive);
-    return new CrossingSearch(plan.checkings().get(k), here, mixed).crossing(multiple);
+    Checking<?> checking = plan.checkings().get(worst.which());
+    PoseForces here = forces.alone(worst.drive());
+    return new CrossingSearch(checking, here, mixed).crossing(worst.multiple());
   }
 }

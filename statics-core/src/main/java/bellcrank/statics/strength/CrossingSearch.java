@@ -71,15 +71,18 @@ final class CrossingSearch {
     if (isUntold()) {
       return false;
     }
+    double last =
+        isPassedOnce() ? Math.min(multiple, Math.min(end(), FirstCrossing.FARTHEST)) : multiple;
     if (proportional) {
-      return multiple * stated() < 1;
+      return last * stated() < 1;
     }
     if (isGrowing()) {
-      return used(multiple) < 1;
+      return used(last) < 1;
     }
     // between two places at which it is not reached, a convex function does not reach it
-    return stated() < Double.POSITIVE_INFINITY
-        && used(multiple) < 1
+    return last < Double.POSITIVE_INFINITY
+        && stated() < Double.POSITIVE_INFINITY
+        && used(last) < 1
         && checking.utilisation(forces.none()) < 1;
   }
 

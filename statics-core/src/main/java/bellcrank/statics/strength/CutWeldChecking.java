@@ -32,14 +32,16 @@ final class CutWeldChecking extends Checking<WeldDemand> {
 
   @Override
   WeldDemand worst(CarriedForces state) {
-    WeldDemand before = side(state, false);
-    WeldDemand after = side(state, true);
+    BarLine line = state.bar(bar);
+    WeldDemand before = side(line, line.piece(at, false));
+    if (line.piece(at, false) == line.piece(at, true)) {
+      return before;
+    }
+    WeldDemand after = side(line, line.piece(at, true));
     return after.size() > before.size() ? after : before;
   }
 
-  private WeldDemand side(CarriedForces state, boolean after) {
-    BarLine line = state.bar(bar);
-    int piece = line.piece(at, after);
+  private WeldDemand side(BarLine line, int piece) {
     double normal = line.normal(piece, at) / count;
     double shear = line.shear(piece, at) / count;
     double moment = line.moment(piece, at) / count;

@@ -1,5 +1,6 @@
 package bellcrank.statics.strength;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -7,12 +8,12 @@ import java.util.Optional;
 final class PinChecking extends Checking<PinDemand> {
 
   private final PinJoint joint;
-  private final List<Integer> forces;
+  private final int[] forces;
 
   PinChecking(PinJoint joint, List<Integer> forces, Rule<PinDemand> rule) {
     super(joint.part(), rule.check().name(), rule);
     this.joint = joint;
-    this.forces = List.copyOf(forces);
+    this.forces = forces.stream().mapToInt(Integer::intValue).toArray();
   }
 
   @Override
@@ -24,7 +25,7 @@ final class PinChecking extends Checking<PinDemand> {
 
   @Override
   Optional<String> open(CarriedForces state) {
-    return forces.stream().flatMap(force -> state.forceOpen(force).stream()).findFirst();
+    return Arrays.stream(forces).boxed().flatMap(force -> state.forceOpen(force).stream()).findFirst();
   }
 
   @Override

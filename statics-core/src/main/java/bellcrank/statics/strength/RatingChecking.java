@@ -1,5 +1,6 @@
 package bellcrank.statics.strength;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -8,14 +9,14 @@ final class RatingChecking extends Checking<RatingDemand> {
 
   private final Rating rating;
   private final int tension;
-  private final List<Integer> forces;
+  private final int[] forces;
 
   private RatingChecking(
       Rating rating, int tension, List<Integer> forces, Rule<RatingDemand> rule) {
     super(rating.part(), what(rating), rule);
     this.rating = rating;
     this.tension = tension;
-    this.forces = List.copyOf(forces);
+    this.forces = forces.stream().mapToInt(Integer::intValue).toArray();
   }
 
   static String what(Rating rating) {
@@ -47,7 +48,7 @@ final class RatingChecking extends Checking<RatingDemand> {
   Optional<String> open(CarriedForces state) {
     return tension >= 0
         ? state.tensionOpen(tension)
-        : forces.stream().flatMap(force -> state.forceOpen(force).stream()).findFirst();
+        : Arrays.stream(forces).boxed().flatMap(force -> state.forceOpen(force).stream()).findFirst();
   }
 
   @Override

@@ -14,6 +14,9 @@ final class WeldForces {
   private double across;
   private double along;
 
+  /** Square of the size of the force per length that was kept. */
+  private double greatest;
+
   WeldForces(FilletWeld weld, WeldGroup group) {
     this.weld = weld;
     this.group = group;
@@ -68,12 +71,15 @@ final class WeldForces {
   }
 
   private void start() {
+    greatest = 0;
     across = 0;
     along = 0;
   }
 
   private void keep(double square, double lengthwise) {
-    if (Math.hypot(square, lengthwise) > Math.hypot(across, along)) {
+    double size = square * square + lengthwise * lengthwise;
+    if (size > greatest) {
+      greatest = size;
       across = square;
       along = lengthwise;
     }

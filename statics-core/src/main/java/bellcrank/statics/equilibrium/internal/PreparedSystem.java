@@ -3,6 +3,7 @@ package bellcrank.statics.equilibrium.internal;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.device.Pose;
+import java.util.Arrays;
 
 /**
  * The order of solution of a device, good for any pose: found from coefficients at a placement that
@@ -129,6 +130,10 @@ public final class PreparedSystem {
     public boolean again(LoadCase loadCase) {
       solvedCase = loadCase;
       assembly.load(placements, loadCase, loads);
+      if (loads.scale == 0) {
+        Arrays.fill(x, 0);
+        return true;
+      }
       loads.rightSide(assembly.memberCount(), moved, b);
       solver.solve(b, x);
       boolean finite = true;

@@ -6,6 +6,7 @@ import bellcrank.statics.device.Member;
 import bellcrank.statics.device.Pose;
 import bellcrank.statics.geometry.Point;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -148,6 +149,9 @@ public final class StateReader {
   }
 
   private boolean addUp() {
+    if (storage.loads() == 0) {
+      return true;
+    }
     for (CutSums sum : sums) {
       sum.fill(storage);
       if (sum.astray() >= 0) {
@@ -180,6 +184,10 @@ public final class StateReader {
   /** Writes the coefficients of all pieces of a bar, {@link #CURVES} each. */
   public void bar(int bar, double[] to) {
     BarPart part = bars.get(bar);
+    if (storage.loads() == 0) {
+      Arrays.fill(to, 0, CURVES * part.edges.size(), 0);
+      return;
+    }
     for (int k = 0; k < part.edges.size(); k++) {
       sums.get(part.cut).curves(part.edges.get(k), storage, to, CURVES * k);
     }
