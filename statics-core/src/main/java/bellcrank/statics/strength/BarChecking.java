@@ -109,6 +109,12 @@ final class BarChecking extends Checking<BarDemand> {
   }
 
   @Override
+  double utilisation(CarriedForces state) {
+    Spot worst = search(state);
+    return worst.share() < 0 ? used(worst.demand()) : worst.share();
+  }
+
+  @Override
   String place(CarriedForces state) {
     double at = search(state).at();
     BarLine line = state.bar(index);

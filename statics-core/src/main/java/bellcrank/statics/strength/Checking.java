@@ -59,10 +59,7 @@ abstract class Checking<D> {
 
   /** Share of the resistance that a demand uses; without bound where that cannot be told. */
   final double used(D demand) {
-    Law<D> law = rule.law();
-    return law.lacks(demand).isPresent()
-        ? Double.POSITIVE_INFINITY
-        : law.demanded(demand) / law.resistance(demand, factor(demand).value());
+    return rule.law().used(demand, factor(demand).value());
   }
 
   /** Share of the resistance that is used; its forces are known. */

@@ -74,9 +74,14 @@ final class ColumnChecking extends Checking<ColumnDemand> {
       }
     }
     ColumnDemand worst = demand(compression, moment, sized.get(0));
+    double most = sized.size() > 1 ? used(worst) : 0;
     for (int k = 1; k < sized.size(); k++) {
       ColumnDemand other = demand(compression, moment, sized.get(k));
-      worst = used(other) > used(worst) ? other : worst;
+      double share = used(other);
+      if (share > most) {
+        worst = other;
+        most = share;
+      }
     }
     return worst;
   }

@@ -59,12 +59,14 @@ record FaceLaw(boolean top) implements Law<BarDemand> {
   }
 
   private static double ofNormal(BarDemand demand) {
-    if (demand.normal() == 0) {
-      return 0;
-    }
     Material material = demand.sized().material();
-    double weight = bending(material) / axial(material, demand.normal());
-    return demand.normal() / demand.sized().section().area() * weight;
+    return ofNormal(demand, bending(material), axial(material, demand.normal()));
+  }
+
+  private static double ofNormal(BarDemand demand, double bending, double axial) {
+    return demand.normal() == 0
+        ? 0
+        : demand.normal() / demand.sized().section().area() * (bending / axial);
   }
 
   @Override
@@ -75,6 +77,16 @@ record FaceLaw(boolean top) implements Law<BarDemand> {
   @Override
   public double resistance(BarDemand demand, double factor) {
     return bending(demand.sized().material()) / factor;
+  }
+
+  @Override
+  public double used(BarDemand demand, double factor) {
+    Material material = demand.sized().material();
+    double bending = bending(material);
+    double axial = demand.normal() == 0 ? bending : axial(material, demand.normal());
+    return bending == 0 || axial == 0
+        ? Double.POSITIVE_INFINITY
+        : Math.abs(ofNormal(demand, bending, axial) + ofMoment(demand)) / (bending / factor);
   }
 
   @Override

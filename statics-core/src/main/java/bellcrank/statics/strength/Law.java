@@ -37,6 +37,20 @@ public interface Law<D> {
   double resistance(D demand, double factor);
 
   /**
+   * Share of the resistance that is demanded. Courses ask for nothing else in most of their poses,
+   * so a law may say it at once instead of by its parts.
+   *
+   * @param demand forces and the part that carries them
+   * @param factor what strengths are divided by
+   * @return 0 or more; without bound where something is not known
+   */
+  default double used(D demand, double factor) {
+    return lacks(demand).isPresent()
+        ? Double.POSITIVE_INFINITY
+        : demanded(demand) / resistance(demand, factor);
+  }
+
+  /**
    * Whether the demand grows in proportion when all forces do, and the resistance stays. Then the
    * multiple at which it is reached needs no search.
    *

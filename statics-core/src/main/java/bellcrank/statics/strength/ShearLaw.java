@@ -41,6 +41,12 @@ record ShearLaw(double shareOfYield) implements Law<BarDemand> {
   }
 
   @Override
+  public double used(BarDemand demand, double factor) {
+    double strength = strength(demand.sized().material());
+    return strength == 0 ? Double.POSITIVE_INFINITY : demanded(demand) / (strength / factor);
+  }
+
+  @Override
   public boolean isProportional() {
     return true;
   }
