@@ -191,7 +191,11 @@ final class CourseSearch {
     double low = drive(Math.max(0, step - 1));
     double high = drive(Math.min(steps, step + 1));
     if (high > low && known > 0 && !isLeastAtEnd(k, known, step) && !isFlat(k, known, low, high)) {
-      double found = Peak.of(at -> 1 / there(k, at), low, high);
+      double drive = worst.drive();
+      double found =
+          drive > low && drive < high
+              ? Peak.near(at -> 1 / there(k, at), low, drive, high)
+              : Peak.of(at -> 1 / there(k, at), low, high);
       double there = there(k, found);
       return there < known ? new Found(k, there, step, found) : worst;
     }

@@ -66,6 +66,16 @@ final class CutSums {
     return astray;
   }
 
+  /** Whether a connection acts beside the bars, whatever it carries. */
+  boolean isPulledAstray() {
+    for (int i = 0; i < cut.pulls.size(); i++) {
+      if (shape.astray[i]) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   boolean isLoadedNode(int node) {
     return loadedNode[node];
   }

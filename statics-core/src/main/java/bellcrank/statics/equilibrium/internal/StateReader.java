@@ -149,12 +149,12 @@ public final class StateReader {
   }
 
   private boolean addUp() {
-    if (storage.loads() == 0) {
-      return true;
-    }
+    boolean none = storage.loads() == 0;
     for (CutSums sum : sums) {
-      sum.fill(storage);
-      if (sum.astray() >= 0) {
+      if (!none) {
+        sum.fill(storage);
+      }
+      if (none ? sum.isPulledAstray() : sum.astray() >= 0) {
         return false;
       }
     }
