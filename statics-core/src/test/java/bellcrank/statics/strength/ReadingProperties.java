@@ -64,7 +64,22 @@ class ReadingProperties {
         Statistics.label("solved").collect(solved);
         if (solved) {
           same(device, needs, read, CarriedForces.of(balance, needs));
+          another(device, needs, reading, pose);
         }
+      }
+    }
+  }
+
+  /** Another case in the same pose is read with the factors of the last one. */
+  private static void another(Device device, Needs needs, Reading reading, Pose pose) {
+    LoadCase stated = device.cases().get(0);
+    CarriedForces read = reading.room(needs);
+    for (double times : new double[] {0, 0.5}) {
+      Map<String, Double> factors = new HashMap<>();
+      device.loads().stream().limit(2).forEach(load -> factors.put(load.name(), times));
+      LoadCase other = new LoadCase("other", factors, stated.dynamic());
+      if (reading.readAgain(pose, other, read)) {
+        same(device, needs, read, CarriedForces.of(Balance.of(device, other, pose), needs));
       }
     }
   }
