@@ -8,13 +8,13 @@ import bellcrank.statics.strength.TravelCapacity.Worst;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeMap;
 
 /**
  * Finds for everything that may give the pose of a course in which it gives first. At a step where
@@ -102,7 +102,7 @@ final class CourseSearch {
     tell(found);
   }
 
-  /** The least multiple of one thing, at a step or where the drive stands now. */
+  /** The least multiple of one thing, its step, and the value of the drive where it is. */
   private record Found(int which, double multiple, int step, double drive) {}
 
   /** Those with the same worst step are looked at together, as long as forces are read there. */
@@ -111,18 +111,14 @@ final class CourseSearch {
     for (Found one : sorted(found, Comparator.comparingInt(Found::step))) {
       refined.add(refine(one));
     }
-    List<Found> told = new ArrayList<>();
-    Map<Found, Crossing> crossings = new HashMap<>();
+    Map<Integer, Worst> told = new TreeMap<>();
     for (Found one : sorted(refined, Comparator.comparingDouble(Found::drive))) {
-      crossing(one).ifPresent(crossing -> crossings.put(one, crossing));
-      told.add(one);
+      double share = to > from ? (one.drive() - from) / (to - from) : 0;
+      crossing(one)
+          .ifPresent(
+              crossing -> told.put(one.which(), new Worst(crossing, one.drive(), share)));
     }
-    for (Found one : sorted(told, Comparator.comparingInt(Found::which))) {
-      Crossing crossing = crossings.get(one);
-      if (crossing != null) {
-        worst.add(new Worst(crossing, one.drive(), to > from ? (one.drive() - from) / (to - from) : 0));
-      }
-    }
+    worst.addAll(told.values());
   }
 
   private static List<Found> sorted(List<Found> all, Comparator<Found> by) {
