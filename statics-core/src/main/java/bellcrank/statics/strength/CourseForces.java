@@ -42,9 +42,7 @@ final class CourseForces {
             ? HoldingSpan.of(driven.device(), driven.loadCase())
             : Optional.empty();
     limits =
-        concerns && span.isEmpty()
-            ? Optional.of(driven.limits(course.pose(0)))
-            : Optional.empty();
+        concerns && span.isEmpty() ? Optional.of(driven.limits(course.pose(0))) : Optional.empty();
     if (reading.isComplete()) {
       none = reading.room(needs);
       one = reading.room(needs);

@@ -115,8 +115,7 @@ final class CourseSearch {
     for (Found one : sorted(refined, Comparator.comparingDouble(Found::drive))) {
       double share = to > from ? (one.drive() - from) / (to - from) : 0;
       crossing(one)
-          .ifPresent(
-              crossing -> told.put(one.which(), new Worst(crossing, one.drive(), share)));
+          .ifPresent(crossing -> told.put(one.which(), new Worst(crossing, one.drive(), share)));
     }
     worst.addAll(told.values());
   }

@@ -42,9 +42,7 @@ record Driven(
 
   /** How far the device holds; empty if it has no part that could give way. */
   Optional<Limit> limit(Pose pose) {
-    return Limits.concern(device)
-        ? Optional.of(limits(pose).limit(driving))
-        : Optional.empty();
+    return Limits.concern(device) ? Optional.of(limits(pose).limit(driving)) : Optional.empty();
   }
 
   /** What decides how far it holds. */

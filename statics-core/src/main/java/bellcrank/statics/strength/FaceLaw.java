@@ -47,8 +47,7 @@ record FaceLaw(boolean top) implements Law<BarDemand> {
   }
 
   private static double axial(Material material, double normal) {
-    return material.known(
-        normal < 0 ? Strength.COMPRESSION : Strength.TENSION, Strength.YIELD);
+    return material.known(normal < 0 ? Strength.COMPRESSION : Strength.TENSION, Strength.YIELD);
   }
 
   private double ofMoment(BarDemand demand) {

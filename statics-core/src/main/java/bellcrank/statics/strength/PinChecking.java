@@ -25,7 +25,10 @@ final class PinChecking extends Checking<PinDemand> {
 
   @Override
   Optional<String> open(CarriedForces state) {
-    return Arrays.stream(forces).boxed().flatMap(force -> state.forceOpen(force).stream()).findFirst();
+    return Arrays.stream(forces)
+        .boxed()
+        .flatMap(force -> state.forceOpen(force).stream())
+        .findFirst();
   }
 
   @Override

@@ -52,9 +52,7 @@ record PlateLaw(Place place, Strength strength, double share) implements Law<Pla
   /** In Pa; 0 if it is not known. */
   private double strength(PlateDemand demand) {
     double plate = demand.plate().material().known(strength);
-    return place == Place.HOLE
-        ? Math.min(plate, demand.joint().material().known(strength))
-        : plate;
+    return place == Place.HOLE ? Math.min(plate, demand.joint().material().known(strength)) : plate;
   }
 
   @Override

@@ -48,7 +48,10 @@ final class RatingChecking extends Checking<RatingDemand> {
   Optional<String> open(CarriedForces state) {
     return tension >= 0
         ? state.tensionOpen(tension)
-        : Arrays.stream(forces).boxed().flatMap(force -> state.forceOpen(force).stream()).findFirst();
+        : Arrays.stream(forces)
+            .boxed()
+            .flatMap(force -> state.forceOpen(force).stream())
+            .findFirst();
   }
 
   @Override

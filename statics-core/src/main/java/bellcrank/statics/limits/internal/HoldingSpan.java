@@ -32,8 +32,7 @@ public final class HoldingSpan {
    */
   public static Optional<HoldingSpan> of(Device device, LoadCase loadCase) {
     Assembly assembly = Assembly.withDryPins(device);
-    PartBounds parts =
-        PartBounds.of(device, assembly, loadCase, FrictionLevel.STATED, Map.of());
+    PartBounds parts = PartBounds.of(device, assembly, loadCase, FrictionLevel.STATED, Map.of());
     return parts.branches().isEmpty() && parts.sinking().isEmpty()
         ? Optional.of(new HoldingSpan(parts.bounds()))
         : Optional.empty();

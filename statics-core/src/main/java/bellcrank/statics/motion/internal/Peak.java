@@ -38,8 +38,7 @@ public final class Peak {
    * Where the function is smooth, the tops of a few parabolas close in on it; where it has a bend,
    * Brent's method does.
    */
-  public static double near(
-      DoubleUnaryOperator function, double from, double middle, double to) {
+  public static double near(DoubleUnaryOperator function, double from, double middle, double to) {
     double a = from;
     double b = middle;
     double c = to;
