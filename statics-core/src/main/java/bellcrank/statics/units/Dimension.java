@@ -22,6 +22,10 @@ public enum Dimension {
   MOMENT_PER_ANGLE("a moment per angle", "N·m/rad", "N·m/rad or lbf·ft/rad", 2, 1, -2, -1),
   /** An area; SI unit m². */
   AREA("an area", "mm²", "m², mm² or in²", 2, 0, 0, 0),
+  /** A section modulus, or the first moment of an area; SI unit m³. */
+  SECTION_MODULUS("a section modulus", "cm³", "m³, cm³ or in³", 3, 0, 0, 0),
+  /** A second moment of area; SI unit m⁴. */
+  SECOND_MOMENT("a second moment of area", "cm⁴", "m⁴, cm⁴ or in⁴", 4, 0, 0, 0),
   /** A force per volume: the unit weight of a soil; SI unit N/m³. */
   FORCE_PER_VOLUME("a force per volume", "kN/m³", "kN/m³ or lbf/ft³", -2, 1, -2, 0),
   /** A plain number such as a coefficient of friction; no unit. */
@@ -58,8 +62,8 @@ public enum Dimension {
   /**
    * Returns the unit in which the library keeps this kind of quantity.
    *
-   * @return m, rad, N, kg, N·m, N/m, Pa, m/s², N·m/rad, m², N/m³, or the plain number; its factor
-   *     is 1
+   * @return m, rad, N, kg, N·m, N/m, Pa, m/s², N·m/rad, m², m³, m⁴, N/m³, or the plain number; its
+   *     factor is 1
    */
   public Unit si() {
     return UnitList.si(this);

@@ -12,7 +12,7 @@ import java.math.MathContext;
  * thousands separators.
  *
  * @param si the value in the SI unit of the dimension (m, rad, N, kg, N·m, N/m, Pa, m/s², N·m/rad,
- *     m², or none), any sign, finite; a negative zero becomes zero
+ *     m², m³, m⁴, or none), any sign, finite; a negative zero becomes zero
  * @param dimension the kind of quantity
  */
 public record Quantity(double si, Dimension dimension) {

@@ -15,8 +15,8 @@ import java.util.List;
  *
  * @param symbol the symbol as it is printed behind a number; empty for the plain number only
  * @param dimension the kind of quantity measured
- * @param factor the SI value of one unit (in m, rad, N, kg, N·m, N/m, Pa, m/s², N·m/rad, m²);
- *     finite and greater than zero
+ * @param factor the SI value of one unit (in m, rad, N, kg, N·m, N/m, Pa, m/s², N·m/rad, m², m³,
+ *     m⁴); finite and greater than zero
  * @param source where the factor comes from, with its place; not blank
  */
 public record Unit(String symbol, Dimension dimension, double factor, String source) {

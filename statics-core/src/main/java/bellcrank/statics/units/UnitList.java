@@ -32,6 +32,9 @@ final class UnitList {
           "N·m/rad kN·m/rad N·m/deg lbf·ft/rad lbf·in/rad lbf·ft/deg lbf·in/deg",
           // area
           "m² mm² cm² in² ft²",
+          // section modulus and second moment
+          "m³ mm³ cm³ in³ ft³",
+          "m⁴ mm⁴ cm⁴ in⁴ ft⁴",
           // force per volume
           "N/m³ kN/m³ lbf/ft³");
 

@@ -14,14 +14,19 @@ import java.util.Set;
 public record UnitSystem(Map<Dimension, Unit> units) {
   private static final Set<String> FOOT_AND_INCH = Set.of("in", "ft", "yd");
 
-  /** Metre, degree, newton, kilogram, N·m, N/m, Pa, m/s², N·m/rad, m², N/m³. */
+  /** Metre, degree, newton, kilogram, N·m, N/m, Pa, m/s², N·m/rad, m², m³, m⁴, N/m³. */
   public static final UnitSystem SI = from(Unit.parse("m"), Unit.parse("N"));
 
   /**
-   * Foot, degree, pound-force, pound (mass), lbf·ft, lbf/ft, psi, ft/s², lbf·ft/rad, in², lbf/ft³.
+   * Foot, degree, pound-force, pound (mass), lbf·ft, lbf/ft, psi, ft/s², lbf·ft/rad, in², in³, in⁴,
+   * lbf/ft³.
    */
   public static final UnitSystem US =
-      from(Unit.parse("ft"), Unit.parse("lbf")).with(Unit.parse("psi")).with(Unit.parse("in²"));
+      from(Unit.parse("ft"), Unit.parse("lbf"))
+          .with(Unit.parse("psi"))
+          .with(Unit.parse("in²"))
+          .with(Unit.parse("in³"))
+          .with(Unit.parse("in⁴"));
 
   /**
    * Copies and checks the units.
@@ -75,6 +80,8 @@ public record UnitSystem(Map<Dimension, Unit> units) {
     units.put(Dimension.ACCELERATION, Unit.parse(customary ? "ft/s²" : "m/s²"));
     units.put(Dimension.MOMENT_PER_ANGLE, Unit.parse(moment + "/rad"));
     units.put(Dimension.AREA, Unit.parse(length.symbol() + "²"));
+    units.put(Dimension.SECTION_MODULUS, Unit.parse(length.symbol() + "³"));
+    units.put(Dimension.SECOND_MOMENT, Unit.parse(length.symbol() + "⁴"));
     units.put(Dimension.FORCE_PER_VOLUME, Unit.parse(force.symbol() + "/" + length.symbol() + "³"));
     units.put(Dimension.NUMBER, Dimension.NUMBER.si());
     return new UnitSystem(units);

@@ -20,6 +20,8 @@ class DimensionTest {
     "ACCELERATION, an acceleration, m/s²",
     "MOMENT_PER_ANGLE, a moment per angle, N·m/rad",
     "AREA, an area, m²",
+    "SECTION_MODULUS, a section modulus, m³",
+    "SECOND_MOMENT, a second moment of area, m⁴",
     "FORCE_PER_VOLUME, a force per volume, N/m³",
     "NUMBER, a plain number, ''"
   })

@@ -14,7 +14,8 @@ class UnitSystemTest {
   void siAndUsHaveTheUsualUnits() {
     assertThat(symbols(UnitSystem.SI))
         .containsExactly(
-            "m", "deg", "N", "kg", "N·m", "N/m", "Pa", "m/s²", "N·m/rad", "m²", "N/m³", "");
+            "m", "deg", "N", "kg", "N·m", "N/m", "Pa", "m/s²", "N·m/rad", "m²", "m³", "m⁴", "N/m³",
+            "");
     assertThat(symbols(UnitSystem.US))
         .containsExactly(
             "ft",
@@ -27,6 +28,8 @@ class UnitSystemTest {
             "ft/s²",
             "lbf·ft/rad",
             "in²",
+            "in³",
+            "in⁴",
             "lbf/ft³",
             "");
   }
@@ -45,11 +48,26 @@ class UnitSystemTest {
             "m/s²",
             "N·mm/rad",
             "mm²",
+            "mm³",
+            "mm⁴",
             "N/mm³",
             "");
     assertThat(symbols(from("m", "kN")))
         .containsExactly(
-            "m", "deg", "kN", "kg", "kN·m", "kN/m", "kPa", "m/s²", "kN·m/rad", "m²", "kN/m³", "");
+            "m",
+            "deg",
+            "kN",
+            "kg",
+            "kN·m",
+            "kN/m",
+            "kPa",
+            "m/s²",
+            "kN·m/rad",
+            "m²",
+            "m³",
+            "m⁴",
+            "kN/m³",
+            "");
     assertThat(symbols(from("in", "kip")))
         .containsExactly(
             "in",
@@ -62,6 +80,8 @@ class UnitSystemTest {
             "ft/s²",
             "kip·in/rad",
             "in²",
+            "in³",
+            "in⁴",
             "kip/in³",
             "");
     assertThat(symbols(from("yd", "tonf-US"))).contains("lb", "tonf-US·yd", "tonf-US/yd²", "yd²");

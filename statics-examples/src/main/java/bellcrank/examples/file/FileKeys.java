@@ -58,6 +58,8 @@ final class FileKeys {
           "acceleration",
           "moment per angle",
           "area",
+          "section modulus",
+          "second moment",
           "force per volume");
 
   static final Set<String> GRAVITY = keys("size", "direction");
@@ -224,11 +226,17 @@ final class FileKeys {
           "top",
           "bottom",
           "gyration",
+          "second moment",
           "shear area",
           "side gyration",
+          "side second moment",
           "side reach",
           "thickness",
-          "least gyration");
+          "least gyration",
+          "least second moment",
+          "top modulus",
+          "bottom modulus",
+          "side modulus");
 
   static final Set<String> HOLE = keys("diameter", "height", "offset", "from", "to");
   static final Set<String> COLUMN = keys("part", "from", "to", "in plane", "side", "curve", "ends");

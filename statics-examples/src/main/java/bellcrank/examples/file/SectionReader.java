@@ -74,14 +74,15 @@ final class SectionReader {
     Draft draft = new Draft(reading, whole.part(), spot.get(), fields.get());
     String name = draft.text("name", "how the section is called");
     double area = draft.amount("area", Dimension.AREA);
-    double top = draft.amount("top", Dimension.LENGTH);
-    double bottom = draft.amount("bottom", Dimension.LENGTH);
-    double gyration = draft.amount("gyration", Dimension.LENGTH);
+    SecondMoments moments = new SecondMoments(draft, area);
+    double gyration = moments.gyration("gyration", "second moment");
+    double sideGyration = moments.gyration("side gyration", "side second moment");
+    Optional<Double> least = moments.gyrationIfAny("least gyration", "least second moment");
+    double top = moments.reach("top", "top modulus", gyration);
+    double bottom = moments.reach("bottom", "bottom modulus", gyration);
+    double sideReach = moments.reach("side reach", "side modulus", sideGyration);
     double shearArea = draft.amount("shear area", Dimension.AREA);
-    double sideGyration = draft.amount("side gyration", Dimension.LENGTH);
-    double sideReach = draft.amount("side reach", Dimension.LENGTH);
     double thickness = draft.amount("thickness", Dimension.LENGTH);
-    Optional<Double> least = draft.amountIfAny("least gyration", Dimension.LENGTH);
     return draft.made(
         () ->
             new OwnSection(

@@ -58,6 +58,8 @@ final class LoadScale {
       case FORCE_PER_LENGTH -> force / size;
       case PRESSURE -> force / (size * size);
       case AREA -> size * size;
+      case SECTION_MODULUS -> size * size * size;
+      case SECOND_MOMENT -> size * size * size * size;
       case FORCE_PER_VOLUME -> force / (size * size * size);
       case ANGLE, ACCELERATION, NUMBER -> 1;
     };

@@ -21,6 +21,13 @@ class DeviceFileSchemaTest {
 
   private static final String START = "format: 1\ndevice: lever\n";
 
+  /** A section by its properties, all but those of its bending. */
+  private static final String OWN =
+      START
+          + "sizing: {method: allowable, parts: {a: {section: {own: {name: a, area: 1 mm^2, top: 1 mm,"
+          + " bottom: 1 mm, shear area: 1 mm^2, side gyration: 1 mm, side reach: 1 mm,"
+          + " thickness: 1 mm, ";
+
   private static final Schema SCHEMA =
       SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
           .getSchema(SharedFiles.text(SharedFiles.schema()));
@@ -121,6 +128,7 @@ class DeviceFileSchemaTest {
         START + "sizing: {method: allowable, parts: {a: {section: {round: 1 mm, pipe: [2, 1]}}}}\n",
         START + "sizing: {method: allowable, parts: {a: {section: {tube: [1 mm, 2 mm]}}}}\n",
         START + "sizing: {method: allowable, parts: {a: {section: {own: {name: a}}}}}\n",
+        OWN + "gyration: 1 mm, second moment: 1 mm^4}}}}}\n",
         START + "sizing: {method: allowable, materials: {a: {kind: steel, elasticity: 1 GPa}}}\n",
         START + "sizing: {method: allowable, columns: [{part: a, in plane: 2}]}\n",
         START + "sizing: {method: allowable, columns: [{part: a, from: A}]}\n",

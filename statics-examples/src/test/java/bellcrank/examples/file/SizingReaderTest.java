@@ -102,6 +102,42 @@ class SizingReaderTest {
     assertThat(own.leastGyration()).isCloseTo(0.01, within(1e-12));
   }
 
+  /** A table's 40 cm⁴, 10 and 13.33 cm³: 40/10 = 4 cm to the top, 3 cm to the bottom. */
+  @Test
+  void anOwnSectionMayHaveSecondMomentsAndModuli() {
+    Section own =
+        section(
+            "{own: {name: T 1, area: 1000 mm^2, top modulus: 10 cm^3, bottom modulus: 13333.333333 mm^3,"
+                + " second moment: 40 cm^4, shear area: 500 mm^2, side second moment: 225000 mm^4,"
+                + " side modulus: 9 cm3, thickness: 8 mm, least second moment: 10 cm4}}");
+    assertThat(own.inertia()).isCloseTo(4e-7, within(1e-18));
+    assertThat(own.top()).isCloseTo(0.04, within(1e-12));
+    assertThat(own.bottom()).isCloseTo(0.03, within(1e-10));
+    assertThat(own.sideInertia()).isCloseTo(2.25e-7, within(1e-18));
+    assertThat(own.sideReach()).isCloseTo(0.025, within(1e-12));
+    assertThat(own.leastGyration()).isCloseTo(0.01, within(1e-12));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '¦',
+      value = {
+        "gyration: 20 mm, second moment: 40 cm^4¦either gyration or second moment",
+        "second moment: 0 cm^4¦a second moment of area above 0",
+        "second moment: 40 cm^3¦a second moment of area"
+      })
+  void aSecondMomentIsStatedOnce(String bending, String words) {
+    assertThat(
+            Reads.problems(
+                DEVICE
+                    + "sizing: {method: allowable, parts: {m: {section: {own: {name: T, area: 1000 mm^2,"
+                    + " top: 40 mm, bottom: 30 mm, shear area: 500 mm^2, side gyration: 15 mm,"
+                    + " side reach: 25 mm, thickness: 8 mm, "
+                    + bending
+                    + "}}}}}\n"))
+        .anySatisfy(problem -> assertThat(problem.toString()).contains(words));
+  }
+
   @Test
   void aTableMaterialHasTheStrengthOfItsThickness() {
     SizingStatement thick =
