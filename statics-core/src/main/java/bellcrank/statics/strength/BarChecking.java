@@ -83,15 +83,20 @@ final class BarChecking extends Checking<BarDemand> {
       if (line.isEven(piece)) {
         continue;
       }
-      worst = worse(worst, line, piece, line.stillShear(piece));
+      worst = worseWithin(worst, line, piece, line.stillShear(piece));
       for (int which = 0; which < 2; which++) {
-        worst = worse(worst, line, piece, line.noNormal(piece, which));
+        worst = worseWithin(worst, line, piece, line.noNormal(piece, which));
         for (double weight : weights) {
-          worst = worse(worst, line, piece, line.still(piece, weight, which));
+          worst = worseWithin(worst, line, piece, line.still(piece, weight, which));
         }
       }
     }
     return worst;
+  }
+
+  /** The piece's start stands for no such place within it. */
+  private Spot worseWithin(Spot best, BarLine line, int piece, double at) {
+    return at == line.start(piece) ? best : worse(best, line, piece, at);
   }
 
   private Spot worse(Spot best, BarLine line, int piece, double at) {
