@@ -2,6 +2,7 @@ package bellcrank.statics.strength;
 
 import bellcrank.statics.limits.Limit;
 import bellcrank.statics.motion.Course;
+import bellcrank.statics.motion.internal.Parabolas;
 import bellcrank.statics.motion.internal.Peak;
 import bellcrank.statics.strength.CheckResult.NotChecked;
 import bellcrank.statics.strength.TravelCapacity.Worst;
@@ -189,7 +190,7 @@ final class CourseSearch {
       double drive = worst.drive();
       double found =
           drive > low && drive < high
-              ? Peak.near(at -> 1 / there(k, at), low, drive, high)
+              ? Parabolas.top(at -> 1 / there(k, at), low, drive, high)
               : Peak.of(at -> 1 / there(k, at), low, high);
       double there = there(k, found);
       return there < known ? new Found(k, there, step, found) : worst;

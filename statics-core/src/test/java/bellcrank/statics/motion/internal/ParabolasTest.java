@@ -7,13 +7,13 @@ import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
 /** Peaks between two ends with a place of a greater value known between them. */
-class PeakTest {
+class ParabolasTest {
 
   private int looks;
 
   private double near(DoubleUnaryOperator function, double from, double middle, double to) {
     looks = 0;
-    return Peak.near(
+    return Parabolas.top(
         at -> {
           looks++;
           return function.applyAsDouble(at);
