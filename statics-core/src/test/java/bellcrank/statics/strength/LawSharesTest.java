@@ -21,8 +21,14 @@ class LawSharesTest {
       List.of(
           Map.of(Strength.YIELD, 235e6),
           Map.of(
-              Strength.BENDING, 24e6, Strength.TENSION, 14e6, Strength.COMPRESSION, 21e6,
-              Strength.SHEAR, 4e6),
+              Strength.BENDING,
+              24e6,
+              Strength.TENSION,
+              14e6,
+              Strength.COMPRESSION,
+              21e6,
+              Strength.SHEAR,
+              4e6),
           Map.of(Strength.BENDING, 24e6, Strength.TENSION, 14e6),
           Map.of(Strength.SHEAR, 4e6),
           Map.of());
