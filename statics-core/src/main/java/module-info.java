@@ -14,6 +14,9 @@ module bellcrank.statics {
   requires hipparchus.optim;
   requires java.xml;
   requires static org.jspecify;
+  // For the harness alone, in tests. Not transitive: a user's module without them would not compile.
+  requires static org.assertj.core;
+  requires static org.junit.jupiter.api;
 
   exports bellcrank.statics.geometry;
   exports bellcrank.statics.units;
@@ -25,4 +28,5 @@ module bellcrank.statics {
   exports bellcrank.statics.strength;
   exports bellcrank.statics.drawing;
   exports bellcrank.statics.explain;
+  exports bellcrank.statics.harness;
 }

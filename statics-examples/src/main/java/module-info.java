@@ -13,6 +13,7 @@ module bellcrank.examples {
   requires static org.jspecify;
 
   exports bellcrank.examples.file;
+  exports bellcrank.examples.harness;
 
   // picocli fills in the command's fields
   opens bellcrank.examples to

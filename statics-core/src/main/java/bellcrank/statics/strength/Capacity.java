@@ -5,6 +5,7 @@ import bellcrank.statics.device.Device;
 import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.device.Pose;
 import bellcrank.statics.equilibrium.Answer;
+import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.ground.Foundation;
 import bellcrank.statics.limits.Variation;
 import bellcrank.statics.strength.CheckResult.Checked;
@@ -157,6 +158,16 @@ public final class Capacity {
   }
 
   /**
+   * The balance at a multiple of the driving loads.
+   *
+   * @param multiple multiple of the driving loads
+   * @return the device with loads so large
+   */
+  public Balance balance(double multiple) {
+    return driven.balance(pose, multiple);
+  }
+
+  /**
    * An answer at a multiple of the driving loads, such as the pull at the winch when the first part
    * gives.
    *
@@ -165,6 +176,6 @@ public final class Capacity {
    * @return the answer of a balance
    */
   public Answer at(Ask ask, double multiple) {
-    return driven.balance(pose, multiple).answer(ask);
+    return balance(multiple).answer(ask);
   }
 }

@@ -100,6 +100,24 @@ public final class TravelCapacity {
   }
 
   /**
+   * The course that was searched.
+   *
+   * @return with its device and case
+   */
+  public Course course() {
+    return course;
+  }
+
+  /**
+   * The loads that grow.
+   *
+   * @return as it was asked for
+   */
+  public Variation.Multiple driving() {
+    return driving;
+  }
+
+  /**
    * What gives, each in its worst pose.
    *
    * @return in the order of the multiples; empty if nothing gives in any pose

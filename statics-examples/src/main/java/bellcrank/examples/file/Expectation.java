@@ -2,6 +2,7 @@ package bellcrank.examples.file;
 
 import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.ModelException;
+import bellcrank.statics.harness.ExpectedAnswer;
 import java.util.Optional;
 
 /**
@@ -46,5 +47,18 @@ public record Expectation(
     source = FreeText.check("source", source);
     printed = FreeText.check("printed", printed);
     reason = FreeText.check("reason", reason);
+  }
+
+  /**
+   * What is expected, without where it comes from.
+   *
+   * @return the ask with its value
+   */
+  public ExpectedAnswer answer() {
+    return new ExpectedAnswer(
+        ask,
+        value instanceof Expected.Amount amount
+            ? new ExpectedAnswer.Amount(amount.quantity(), amount.unit(), digits)
+            : new ExpectedAnswer.Words(((Expected.Words) value).text()));
   }
 }

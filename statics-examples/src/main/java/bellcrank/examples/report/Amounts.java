@@ -5,6 +5,7 @@ import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.equilibrium.Freedom;
 import bellcrank.statics.equilibrium.Reaction;
+import bellcrank.statics.harness.LoadScale;
 import bellcrank.statics.units.Dimension;
 import bellcrank.statics.units.Quantity;
 import bellcrank.statics.units.Unit;

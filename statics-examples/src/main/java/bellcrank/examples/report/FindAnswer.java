@@ -6,6 +6,7 @@ import bellcrank.examples.file.FindPlan;
 import bellcrank.examples.file.FindUnknown;
 import bellcrank.examples.file.TravelPlan;
 import bellcrank.statics.device.LoadCase;
+import bellcrank.statics.harness.ExpectedAnswer;
 import bellcrank.statics.motion.Course;
 import bellcrank.statics.motion.Find;
 import bellcrank.statics.motion.Travel;
@@ -82,9 +83,11 @@ public record FindAnswer(FindPlan plan, Dimension dimension, Optional<Find> foun
     double size = plan.range().map(range -> range.to() - range.from()).orElse(1.0);
     for (int i = 0; i < values.size(); i++) {
       Quantity value = wanted.get(i).quantity();
-      int digits = plan.expected().get().digits();
-      double allowed = ExpectationCheck.allowed(value, wanted.get(i).unit(), digits, size);
-      if (Math.abs(values.get(i) - value.si()) > ExpectationCheck.withRoom(allowed, value.si())) {
+      ExpectedAnswer.Amount amount =
+          new ExpectedAnswer.Amount(
+              value, wanted.get(i).unit(), plan.expected().get().digits());
+      double room = amount.withRoom(amount.allowed(size));
+      if (Math.abs(values.get(i) - value.si()) > room) {
         return false;
       }
     }

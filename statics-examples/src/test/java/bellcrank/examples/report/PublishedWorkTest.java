@@ -5,13 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import bellcrank.examples.YamlFiles;
 import bellcrank.examples.file.DeviceFile;
-import bellcrank.examples.file.Expected;
 import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.Subject;
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.explain.Step;
 import bellcrank.statics.explain.WorkedSolution;
+import bellcrank.statics.harness.ExpectedAnswer;
 import bellcrank.statics.limits.Limits;
 import bellcrank.statics.units.Dimension;
 import bellcrank.statics.units.Quantity;
@@ -101,13 +101,14 @@ final class PublishedWorkTest {
               .findFirst()
               .orElseThrow(() -> new AssertionError("no value for " + ask.text()));
       Step.Result result = solution.results().get(k);
-      Quantity wanted = ((Expected.Amount) check.expectation().value()).quantity();
+      ExpectedAnswer.Amount amount = (ExpectedAnswer.Amount) check.expectation().answer().value();
+      Quantity wanted = amount.quantity();
       double found = ((Answer.Value) result.answer()).si();
       double turns =
           wanted.dimension() == Dimension.ANGLE
               ? 2 * Math.PI * Math.round((found - wanted.si()) / (2 * Math.PI))
               : 0;
-      double room = ExpectationCheck.withRoom(check.allowed(), wanted.si());
+      double room = amount.withRoom(check.allowed());
       assertThat(found - turns).as(ask.text()).isCloseTo(wanted.si(), within(room));
     }
     assertThat(solution.equations().size())

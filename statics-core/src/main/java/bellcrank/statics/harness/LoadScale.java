@@ -1,4 +1,4 @@
-package bellcrank.examples.report;
+package bellcrank.statics.harness;
 
 import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.Couple;
@@ -14,7 +14,7 @@ import bellcrank.statics.units.Dimension;
  * The size that a zero is held against: that of the largest given load, and what follows from it
  * and the device's size for other kinds of quantity.
  */
-final class LoadScale {
+public final class LoadScale {
 
   private final double force;
   private final double size;
@@ -26,8 +26,13 @@ final class LoadScale {
     this.gravity = gravity;
   }
 
-  /** The scale of the loads in the case of a balance. */
-  static LoadScale of(Balance balance) {
+  /**
+   * The scale of the loads in the case of a balance.
+   *
+   * @param balance the balance
+   * @return its scale
+   */
+  public static LoadScale of(Balance balance) {
     double size = balance.device().size();
     double force = 0;
     for (Load load : balance.device().loads()) {
@@ -43,13 +48,23 @@ final class LoadScale {
     return new LoadScale(force, size, balance.device().gravity().norm());
   }
 
-  /** This scale with a larger force in it. */
-  LoadScale withForce(double other) {
+  /**
+   * This scale with a larger force in it.
+   *
+   * @param other a force in N, 0 or more
+   * @return the scale of the larger one of both
+   */
+  public LoadScale withForce(double other) {
     return new LoadScale(Math.max(force, other), size, gravity);
   }
 
-  /** The size of a quantity of a kind, in SI; 1 where no load tells it. */
-  double of(Dimension dimension) {
+  /**
+   * The size of a quantity of a kind.
+   *
+   * @param dimension the kind of quantity
+   * @return in SI, 0 or more; 1 for a kind that no load tells
+   */
+  public double of(Dimension dimension) {
     return switch (dimension) {
       case FORCE -> force;
       case MOMENT, MOMENT_PER_ANGLE -> force * size;

@@ -1,0 +1,2 @@
+/** Device files as suites of tests. */
+package bellcrank.examples.harness;
