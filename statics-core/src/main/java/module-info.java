@@ -14,7 +14,8 @@ module bellcrank.statics {
   requires hipparchus.optim;
   requires java.xml;
   requires static org.jspecify;
-  // For the harness alone, in tests. Not transitive: a user's module without them would not compile.
+  // For the harness alone, in tests. Not transitive: a user's module without them would not
+  // compile.
   requires static org.assertj.core;
   requires static org.junit.jupiter.api;
 

@@ -21,9 +21,7 @@ public final class CapacityAssert extends RankedAssert<CapacityAssert, Capacity>
   static CapacityClaims claims(Capacity capacity, UnitSystem units) {
     List<Giving> ranked =
         capacity.ranked().stream()
-            .map(
-                one ->
-                    new Giving(one, Optional.empty(), () -> capacity.balance(one.multiple())))
+            .map(one -> new Giving(one, Optional.empty(), () -> capacity.balance(one.multiple())))
             .toList();
     return new CapacityClaims(
         capacity.balance(1).device(),

@@ -7,7 +7,6 @@ import bellcrank.statics.strength.CheckResult.NotChecked;
 import bellcrank.statics.strength.Crossing;
 import bellcrank.statics.units.Dimension;
 import bellcrank.statics.units.Quantity;
-import bellcrank.statics.units.Unit;
 import bellcrank.statics.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -59,8 +58,8 @@ record CapacityClaims(
             + " is expected to give first"
             + by
             + " as "
-            + VariedWords.of(driving)
-            + " grows, but ";
+            + VariedWords.varies(driving)
+            + ", but ";
     if (ranked.isEmpty()) {
       return Optional.of(listed(expected + "nothing gives, however large that is" + open(part)));
     }
@@ -78,17 +77,14 @@ record CapacityClaims(
     if (!(multiple >= 0 && multiple <= Double.MAX_VALUE)) {
       throw new ModelException(device.name(), "multiple", multiple, "0 or more");
     }
-    if (ranked.isEmpty()
-        || ranked.get(0).crossing().multiple() >= multiple * (1 - ROUNDING)) {
+    if (ranked.isEmpty() || ranked.get(0).crossing().multiple() >= multiple * (1 - ROUNDING)) {
       return Optional.empty();
     }
-    Unit plain = Dimension.NUMBER.si();
-    String wanted = new Quantity(multiple, Dimension.NUMBER).format(plain, 4);
     return Optional.of(
         shown(
             device.name()
-                + " is expected to hold until at least "
-                + VariedWords.at(driving, wanted)
+                + " is expected to hold with "
+                + VariedWords.upTo(driving, Figures.plain(multiple))
                 + ", but first gives "
                 + told(ranked.get(0))));
   }
@@ -124,22 +120,19 @@ record CapacityClaims(
       String place = used.reached().place().isEmpty() ? "" : ", " + used.reached().place();
       return head + place + " (" + used.reached().working(units) + ")";
     }
-    return head
-        + ": "
-        + ((Crossing.GivesWay) one.crossing()).at().how().words(device, units);
+    return head + ": " + ((Crossing.GivesWay) one.crossing()).at().how().words(device, units);
   }
 
   private String times(Giving one) {
     return VariedWords.at(driving, number(one.crossing().multiple()))
         + one.worst()
-            .map(worst -> ", at " + percent(worst.share()) + " of the course")
+            .map(worst -> ", at " + Figures.percent(worst.share()) + " of the course")
             .orElse("");
   }
 
   private Message shown(String sentence) {
     Giving first = ranked.get(0);
-    Setup.Shown state =
-        new Setup.Shown(first.state().get(), units, "at " + times(first));
+    Setup.Shown state = new Setup.Shown(first.state().get(), units, "at " + times(first));
     List<String> bodies =
         first.parts().isEmpty()
             ? List.of()
@@ -164,22 +157,18 @@ record CapacityClaims(
 
   private List<String> openLines() {
     return notChecked.stream()
-        .map(one -> "Not checked: " + one.what() + " of " + one.part() + ", since " + one.why() + ".")
+        .map(one -> "Not checked: " + one.part() + ", " + one.what() + ": " + one.why() + ".")
         .toList();
   }
 
   private static String used(Giving one) {
     return one.crossing() instanceof Crossing.Used used
-        ? percent(used.stated().utilisation())
+        ? Figures.percent(used.stated().utilisation())
         : "";
   }
 
   private static String number(double value) {
     return new Quantity(value, Dimension.NUMBER).format(Dimension.NUMBER.si(), 4);
-  }
-
-  private static String percent(double share) {
-    return new Quantity(share, Dimension.NUMBER).format(Unit.parse("%"), 3);
   }
 
   private void requirePart(String part) {

@@ -11,5 +11,4 @@ import bellcrank.statics.equilibrium.Answer;
  *     the same
  * @param holds whether it is as expected
  */
-public record CheckedAnswer(
-    ExpectedAnswer expected, Answer found, double allowed, boolean holds) {}
+public record CheckedAnswer(ExpectedAnswer expected, Answer found, double allowed, boolean holds) {}

@@ -66,8 +66,7 @@ public final class CourseAssert extends ClaimAssert<CourseAssert, Travel> {
     isDriven();
     Course course = (Course) actual;
     Ask checked = Setup.of(course.device()).ask(ask);
-    return described(
-        new CurveAssert(this, new CurveClaims(course, course.curve(checked), units)));
+    return described(new CurveAssert(this, new CurveClaims(course, course.curve(checked), units)));
   }
 
   /**

@@ -126,8 +126,7 @@ record CurveClaims(Course course, Curve curve, UnitSystem units) {
   /** Where on the course, by the drive and as a share of the way. */
   private String place(double drive) {
     double way = course.greatest().drive() - course.least().drive();
-    Dimension dimension =
-        course.drive() instanceof Drive.Turn ? Dimension.ANGLE : Dimension.LENGTH;
+    Dimension dimension = course.drive() instanceof Drive.Turn ? Dimension.ANGLE : Dimension.LENGTH;
     String amount = units.format(drive, dimension, 4);
     String where =
         course.drive() instanceof Drive.Turn turn
@@ -142,5 +141,4 @@ record CurveClaims(Course course, Curve curve, UnitSystem units) {
   private static String slide(Drive.Slide slide) {
     return slide.point() + " of " + slide.body();
   }
-
 }

@@ -86,8 +86,8 @@ public final class DeviceAssert extends LimitedAssert<DeviceAssert, Device> {
   }
 
   /**
-   * Asserts that a part is among the first to give way, as what {@link #asLoadsGrow} or {@link #asItVaries} chose grows.
-   * With a sizing it may do so by a check of strength.
+   * Asserts that a part is among the first to give way, as what {@link #asLoadsGrow} or {@link
+   * #asItVaries} chose grows. With a sizing it may do so by a check of strength.
    *
    * @param part name of the connection that slips, tips, lifts or goes slack; with a sizing also of
    *     a part that is checked
@@ -138,7 +138,7 @@ public final class DeviceAssert extends LimitedAssert<DeviceAssert, Device> {
                     actual.name(), "sizing", "none", "sections and details, chosen by sizedBy"));
     if (!(growing() instanceof Variation.Multiple driving)) {
       throw new ModelException(
-          actual.name(), "variation", VariedWords.of(growing()), "loads that grow");
+          actual.name(), "variation", VariedWords.varies(growing()), "loads that grow");
     }
     return CapacityAssert.claims(
         Capacity.of(

@@ -82,7 +82,7 @@ public final class DeviceSuite {
           failing(
               "can be read", name + " cannot be read:\n" + String.join("\n", refused.problems())));
     }
-    SuiteFile.Readable readable = (SuiteFile.Readable) file;
+    SuiteFile.Read readable = (SuiteFile.Read) file;
     if (readable.expectations().isEmpty()) {
       return Stream.of(
           failing(

@@ -13,6 +13,8 @@ record Figures(UnitSystem units, LoadScale scale) {
 
   private static final int MOST_DIGITS = 15;
 
+  private static final Unit PERCENT = Unit.parse("%");
+
   /** Share of the loads below which a number is zero but for rounding. */
   private static final double ROUNDING = 1e-11;
 
@@ -46,15 +48,35 @@ record Figures(UnitSystem units, LoadScale scale) {
     return text(si, unit, digits);
   }
 
-  /** By how much, with a few digits and its share of the other number. */
+  /** By how much, and which share of another number that is. */
   String gap(double difference, double of, Unit unit) {
     String share =
         of == 0
             ? ""
             : " ("
-                + new Quantity(Math.abs(difference / of), Dimension.NUMBER)
-                    .format(Unit.parse("%"), 2)
+                + trimmed(
+                    new Quantity(Math.abs(difference / of), Dimension.NUMBER).format(PERCENT, 2))
                 + ")";
-    return text(Math.abs(difference), unit, 3) + share;
+    return trimmed(text(Math.abs(difference), unit)) + share;
+  }
+
+  /** A plain number without needless digits. */
+  static String plain(double value) {
+    return trimmed(new Quantity(value, Dimension.NUMBER).format(Dimension.NUMBER.si(), DIGITS));
+  }
+
+  /** A stated value without needless digits. */
+  static String stated(double si, Unit unit) {
+    return trimmed(new Quantity(si, unit.dimension()).format(unit, MOST_DIGITS));
+  }
+
+  /** A share with three digits. */
+  static String percent(double share) {
+    return new Quantity(share, Dimension.NUMBER).format(PERCENT, 3);
+  }
+
+  /** Without zeros behind the last digit that counts. */
+  private static String trimmed(String text) {
+    return text.replaceFirst("(\\.[0-9]*?)0+(?= |$)", "$1").replaceFirst("\\.(?= |$)", "");
   }
 }

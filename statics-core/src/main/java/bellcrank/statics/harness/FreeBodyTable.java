@@ -43,9 +43,7 @@ final class FreeBodyTable {
       return List.of();
     }
     FreeBody body =
-        bodies.isEmpty()
-            ? FreeBody.of(shown.balance())
-            : FreeBody.of(shown.balance(), bodies);
+        bodies.isEmpty() ? FreeBody.of(shown.balance()) : FreeBody.of(shown.balance(), bodies);
     return new FreeBodyTable(shown, body).lines();
   }
 
@@ -64,20 +62,18 @@ final class FreeBodyTable {
     lines.add(head());
     lines.addAll(table.lines());
     if (!body.reactions()) {
-      lines.add("  There is no balance, so its supports and cuts carry nothing that could be told.");
+      lines.add(
+          "  There is no balance, so its supports and cuts carry nothing that could be told.");
     }
     return lines;
   }
 
   private String head() {
     String which =
-        body.whole()
+        body.whole() && body.bodies().size() > 1
             ? "the whole device"
-            : body.bodies().size() == 1 ? body.bodies().get(0) : String.join(", ", body.bodies());
-    return "Free body of "
-        + which
-        + (shown.remark().isEmpty() ? "" : ", " + shown.remark())
-        + ":";
+            : String.join(", ", body.bodies());
+    return "Free body of " + which + (shown.remark().isEmpty() ? "" : ", " + shown.remark()) + ":";
   }
 
   /** A surface's force in its two parts; others as they are, for x and y have columns. */
@@ -132,7 +128,13 @@ final class FreeBodyTable {
   private void row(OpenForce force) {
     String along = DirectionWords.of(Vector.of(force.along().x(), force.along().y()));
     table.row(
-        force.symbol(), on(force.on()), OPEN, "along " + along, "", "", place(force.on(), force.at()));
+        force.symbol(),
+        on(force.on()),
+        OPEN,
+        "along " + along,
+        "",
+        "",
+        place(force.on(), force.at()));
   }
 
   private void row(OpenCouple couple) {

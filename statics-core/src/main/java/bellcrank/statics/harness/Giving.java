@@ -15,8 +15,7 @@ import java.util.function.Supplier;
  * @param worst its place on a course, if it was looked for over one
  * @param state the balance at that multiple
  */
-record Giving(
-    Crossing crossing, Optional<TravelCapacity.Worst> worst, Supplier<Balance> state) {
+record Giving(Crossing crossing, Optional<TravelCapacity.Worst> worst, Supplier<Balance> state) {
 
   /** Whether it is this part that gives, by a check or by slipping, tipping and the like. */
   boolean isOf(String part) {

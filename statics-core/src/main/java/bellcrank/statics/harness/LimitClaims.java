@@ -6,11 +6,9 @@ import bellcrank.statics.limits.Event;
 import bellcrank.statics.limits.GivingWay;
 import bellcrank.statics.limits.Limit;
 import bellcrank.statics.limits.Variation;
-import bellcrank.statics.units.Quantity;
 import bellcrank.statics.units.Unit;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
 
 /** Holds the limit of what is varied against what is expected. */
 final class LimitClaims {
@@ -40,17 +38,17 @@ final class LimitClaims {
     Bound wanted = bound(value);
     String expected =
         setup.name()
-            + " is expected to hold until at least "
-            + VariedWords.at(variation, wanted.text())
+            + " is expected to hold with "
+            + VariedWords.upTo(variation, wanted.text())
             + BUT;
     Limit limit = setup.limits().limit(variation);
     if (!(limit instanceof Limit.Between between)) {
       return Optional.of(nowhere(expected, limit));
     }
-    double start = variation instanceof Variation.Place ? 0 : Math.min(1, value);
+    double start = start(value);
     if (between.least() instanceof Limit.End.At low && low.value() > start + room(start)) {
       return Optional.of(
-          atEnd(expected + "it holds only from " + number(start, low.value()) + " on", low));
+          atEnd(expected + "it holds only from " + number(start, low.value()) + " on", low, 1));
     }
     if (between.least() instanceof Limit.End.Open open) {
       return Optional.of(undecided(expected, open.why()));
@@ -65,16 +63,11 @@ final class LimitClaims {
           at.value() + at.gap() >= value ? ", and whether it does so already is not decided" : "";
       String missing =
           figures.gap(value - at.value(), value, wanted.unit()) + " short of " + wanted.text();
+      String gives = "it gives way with " + number(value, at.value()) + ", " + missing + open;
       return Optional.of(
-          atEnd(expected + "it gives way at " + number(value, at.value()) + ", " + missing + open, at));
+          atEnd(expected + (at.value() < 0 ? "it does not hold even without any" : gives), at, -1));
     }
-    if (end instanceof Limit.End.EndOfLine line && line.value() < value - room(value)) {
-      throw new ModelException(
-          setup.device().name(),
-          "distance",
-          wanted.text(),
-          "at most " + number(value, line.value()) + ", where the line ends");
-    }
+    requireOnLine(end, wanted);
     return end instanceof Limit.End.Open open
         ? Optional.of(undecided(expected, open.why()))
         : Optional.empty();
@@ -88,9 +81,10 @@ final class LimitClaims {
         part.orElse("no part")
             + " of "
             + setup.name()
-            + " is expected to slip"
-            + (part.isPresent() ? " not before " : " before ")
-            + VariedWords.at(variation, wanted.text())
+            + " is expected"
+            + (part.isPresent() ? " not" : "")
+            + " to slip with "
+            + VariedWords.upTo(variation, wanted.text())
             + BUT;
     Limit limit = setup.limits().limit(variation);
     if (!(limit instanceof Limit.Between between)) {
@@ -99,24 +93,44 @@ final class LimitClaims {
     if (between.greatest() instanceof Limit.End.Open open) {
       return Optional.of(undecided(expected, open.why()));
     }
-    if (!(between.greatest() instanceof Limit.End.At at) || at.value() >= value - room(value)) {
-      return Optional.empty();
+    requireOnLine(between.greatest(), wanted);
+    double start = start(value);
+    if (between.least() instanceof Limit.End.At low
+        && low.value() > start + room(start)
+        && slips(part, low)) {
+      return Optional.of(
+          atEnd(expected + "it holds only from " + number(start, low.value()) + " on", low, 1));
     }
-    List<Event> slipping =
-        at.how().events().stream()
+    return between.greatest() instanceof Limit.End.At at
+            && at.value() < value - room(value)
+            && slips(part, at)
+        ? Optional.of(atEnd(expected + "it gives way with " + number(value, at.value()), at, -1))
+        : Optional.empty();
+  }
+
+  /** Whether a part, or any, slips at an end; where nothing is told of it, it may. */
+  private static boolean slips(Optional<String> part, Limit.End.At end) {
+    List<Event> events = end.how().events();
+    return (events.isEmpty() && end.how().motion().isEmpty())
+        || events.stream()
             .filter(event -> part.isEmpty() || part.get().equals(event.part()))
-            .filter(event -> slips(event.kind()))
-            .toList();
-    if (slipping.isEmpty() && !at.how().events().isEmpty()) {
-      return Optional.empty();
+            .anyMatch(event -> slips(event.kind()));
+  }
+
+  /** From where on it is to hold: with its loads as stated, or at the end of a line. */
+  private double start(double value) {
+    return variation instanceof Variation.Place ? 0 : Math.min(1, value);
+  }
+
+  private void requireOnLine(Limit.End end, Bound wanted) {
+    double value = wanted.si();
+    if (end instanceof Limit.End.EndOfLine line && line.value() < value - room(value)) {
+      throw new ModelException(
+          setup.device().name(),
+          "distance",
+          wanted.text(),
+          "at most " + number(value, line.value()) + ", where the line ends");
     }
-    String happens =
-        slipping.isEmpty()
-            ? "it gives way"
-            : slipping.stream()
-                .map(event -> event.part() + " " + event.words())
-                .collect(Collectors.joining(" and "));
-    return Optional.of(atEnd(expected + happens + " at " + number(value, at.value()), at));
   }
 
   private static boolean slips(Event.Kind kind) {
@@ -131,8 +145,7 @@ final class LimitClaims {
             + " of "
             + setup.name()
             + " is expected to give way first as "
-            + VariedWords.of(variation)
-            + (variation instanceof Variation.Place ? " moves" : " grows")
+            + VariedWords.varies(variation)
             + BUT;
     Limit limit = setup.limits().limit(variation);
     if (!(limit instanceof Limit.Between between)) {
@@ -146,7 +159,7 @@ final class LimitClaims {
       return first
           ? Optional.empty()
           : Optional.of(
-              atEnd(expected + "at " + number(at.value(), at.value()) + " others do so", at));
+              atEnd(expected + "with " + number(at.value(), at.value()) + " others do so", at, -1));
     }
     String none =
         between.greatest() instanceof Limit.End.EndOfLine
@@ -173,26 +186,28 @@ final class LimitClaims {
     return Message.of(expected + "that was not decided: " + why + ".");
   }
 
-  /** With how it gives way at an end, and the forces there. */
-  private Message atEnd(String sentence, Limit.End.At end) {
+  /**
+   * With how it gives way at an end, and the forces there; the device holds in that sense of it.
+   */
+  private Message atEnd(String sentence, Limit.End.At end, int sense) {
     GivingWay how = end.how();
     List<String> bodies =
         how.events().isEmpty() ? List.of() : concerned(how.events().get(0).part());
-    return Message.of(sentence + ": " + standing.of(how) + ".").with(stateAt(end), bodies);
+    return Message.of(sentence + ": " + standing.of(how) + ".").with(stateAt(end, sense), bodies);
   }
 
   /** The state at an end where its loads can be stated; else the one under the stated loads. */
-  private Setup.Shown stateAt(Limit.End.At end) {
+  private Setup.Shown stateAt(Limit.End.At end, int sense) {
     if (variation instanceof Variation.Multiple multiple) {
       // a hair within, since no state is left a hair beyond
-      double within = end.value() - Math.signum(end.value()) * room(end.value());
+      double within = end.value() + sense * room(end.value());
       Optional<Setup.Shown> there =
           setup
               .grown(multiple, within)
               .flatMap(grown -> grown.limits().withLeastForces())
               .map(balance -> new Setup.Shown(balance, setup.units(), ""));
       if (there.isPresent()) {
-        return there.get().remarked("at " + number(end.value(), end.value()));
+        return there.get().remarked("with " + number(end.value(), end.value()));
       }
     }
     return setup.shown().remarked("under the loads as they are stated");
@@ -207,22 +222,13 @@ final class LimitClaims {
       throw new ModelException(setup.device().name(), "limit", value, "a finite number");
     }
     Unit unit = setup.units().unit(VariedWords.dimension(variation));
-    String text = new Quantity(value, unit.dimension()).format(unit, 4);
-    return new Bound(trimmed(text), value, unit);
-  }
-
-  /** Without zeros behind the last digit that counts. */
-  private static String trimmed(String text) {
-    return text.replaceFirst("(\\.[0-9]*?)0+(?= |$)", "$1").replaceFirst("\\.(?= |$)", "");
+    return new Bound(Figures.stated(value, unit), value, unit);
   }
 
   private String number(double other, double value) {
     return VariedWords.at(
         variation,
-        figures.apartFrom(
-            other,
-            value,
-            setup.units().unit(VariedWords.dimension(variation))));
+        figures.apartFrom(other, value, setup.units().unit(VariedWords.dimension(variation))));
   }
 
   private static double room(double value) {

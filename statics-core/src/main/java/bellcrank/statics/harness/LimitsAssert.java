@@ -13,7 +13,8 @@ public final class LimitsAssert extends LimitedAssert<LimitsAssert, Limits> {
   }
 
   /**
-   * Asserts that a part is among the first to give way, as what {@link #asLoadsGrow} or {@link #asItVaries} chose grows.
+   * Asserts that a part is among the first to give way, as what {@link #asLoadsGrow} or {@link
+   * #asItVaries} chose grows.
    *
    * @param part name of the connection that slips, tips, lifts or goes slack
    * @return this assertion

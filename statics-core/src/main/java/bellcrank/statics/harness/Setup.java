@@ -5,10 +5,13 @@ import bellcrank.statics.device.Device;
 import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.device.ModelException;
 import bellcrank.statics.device.Pose;
+import bellcrank.statics.device.Sought;
+import bellcrank.statics.device.Subject;
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.equilibrium.Outcome;
 import bellcrank.statics.ground.Foundation;
+import bellcrank.statics.limits.FrictionFactor;
 import bellcrank.statics.limits.Limits;
 import bellcrank.statics.limits.Range;
 import bellcrank.statics.limits.Variation;
@@ -37,6 +40,9 @@ record Setup(
     UnitSystem units,
     Optional<Balance> ownBalance,
     Optional<Limits> ownLimits) {
+
+  /** So much more friction than just enough leaves a state in spite of rounding. */
+  private static final double HAIR = 1e-9;
 
   /** Before the names in a message about a name. */
   private static final String ONE_OF = "one of: ";
@@ -134,7 +140,9 @@ record Setup(
     return limits().range(ask);
   }
 
-  /** A state whose forces can be shown; where several are possible, one without needless squeeze. */
+  /**
+   * A state whose forces can be shown; where several are possible, one without needless squeeze.
+   */
   Shown shown() {
     Balance balance = balance();
     boolean one =
@@ -142,10 +150,43 @@ record Setup(
     if (one || !isDecidedByLimits()) {
       return new Shown(balance, units, "");
     }
-    return limits()
+    Limits limits = limits();
+    Optional<Balance> least = limits.withLeastForces();
+    if (least.isPresent()) {
+      return new Shown(least.get(), units, "in the possible state with the least forces");
+    }
+    return withEnoughFriction(limits).orElseGet(() -> new Shown(balance, units, ""));
+  }
+
+  /** Where it only wants friction: the forces that it would take. */
+  private Optional<Shown> withEnoughFriction(Limits limits) {
+    if (!(limits.frictionFactor() instanceof FrictionFactor.Least enough)) {
+      return Optional.empty();
+    }
+    String remark =
+        "with " + Figures.plain(enough.factor()) + " times its friction, where it would just hold";
+    return limits
+        .withFriction(enough.factor() * (1 + HAIR))
         .withLeastForces()
-        .map(least -> new Shown(least, units, "in the possible state with the least forces"))
-        .orElseGet(() -> new Shown(balance, units, ""));
+        .map(state -> new Shown(state, units, remark));
+  }
+
+  /** The state in which a sought effort is greatest or least, if an ask is about one. */
+  Optional<Shown> shownAtEnd(Ask ask, boolean greatest) {
+    boolean effort =
+        ask.subject() instanceof Subject.Part part
+            && device.load(part.name()).orElse(null) instanceof Sought sought
+            && sought.want() != Sought.Want.COMPONENTS;
+    return effort && isDecidedByLimits()
+        ? limits()
+            .stateAt(((Subject.Part) ask.subject()).name(), greatest)
+            .map(
+                state ->
+                    new Shown(
+                        state.balance(),
+                        units,
+                        "in the state in which it is " + (greatest ? "greatest" : "least")))
+        : Optional.empty();
   }
 
   /** A balance of which a free body can be shown, and what is to be said about it. */

@@ -67,8 +67,7 @@ record StandingClaims(Setup setup) {
   }
 
   private Message told(String expected, Balance balance) {
-    String words =
-        StandingWords.of(setup.shown()).of(balance.outcome(), balance.freedoms());
+    String words = StandingWords.of(setup.shown()).of(balance.outcome(), balance.freedoms());
     return message(expected, words, concerned(balance.outcome()));
   }
 

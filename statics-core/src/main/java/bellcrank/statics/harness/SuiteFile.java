@@ -19,7 +19,7 @@ public sealed interface SuiteFile {
    * @param expectations what it expects, in order; none if it expects nothing
    * @param cases solves a case of the device by its name; asked once for each case at most
    */
-  record Readable(
+  record Read(
       String device,
       UnitSystem units,
       List<Expectation> expectations,
@@ -34,7 +34,7 @@ public sealed interface SuiteFile {
      * @param expectations what it expects, in order
      * @param cases solves a case of the device by its name
      */
-    public Readable {
+    public Read {
       expectations = List.copyOf(expectations);
     }
   }

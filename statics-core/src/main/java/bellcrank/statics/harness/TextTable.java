@@ -16,7 +16,9 @@ final class TextTable {
     return this;
   }
 
-  /** The lines, each column as wide as it needs; a column with nothing below its head is left out. */
+  /**
+   * The lines, each column as wide as it needs; a column with nothing below its head is left out.
+   */
   List<String> lines() {
     List<String> lines = new ArrayList<>();
     for (List<String> row : rows) {

@@ -39,10 +39,7 @@ record Told(Setup setup, Ask ask, Answer answer, Optional<Range> range, boolean 
     return answer instanceof Answer.Value value
         ? Optional.of(
             new Range(
-                value.dimension(),
-                OptionalDouble.of(value.si()),
-                OptionalDouble.of(value.si()),
-                0))
+                value.dimension(), OptionalDouble.of(value.si()), OptionalDouble.of(value.si()), 0))
         : Optional.empty();
   }
 }

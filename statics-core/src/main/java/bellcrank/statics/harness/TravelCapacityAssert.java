@@ -7,8 +7,7 @@ import java.util.Optional;
 
 /** Assertions about what gives first as loads grow, over a whole course. */
 @SuppressWarnings("exports") // AssertJ is not required transitively, see the module
-public final class TravelCapacityAssert
-    extends RankedAssert<TravelCapacityAssert, TravelCapacity> {
+public final class TravelCapacityAssert extends RankedAssert<TravelCapacityAssert, TravelCapacity> {
 
   TravelCapacityAssert(TravelCapacity actual) {
     super(actual, TravelCapacityAssert.class);
@@ -23,10 +22,7 @@ public final class TravelCapacityAssert
                     new Giving(
                         worst.crossing(),
                         Optional.of(worst),
-                        () ->
-                            actual
-                                .capacity(worst.drive())
-                                .balance(worst.crossing().multiple())))
+                        () -> actual.capacity(worst.drive()).balance(worst.crossing().multiple())))
             .toList();
     return new CapacityClaims(
         actual.course().device(),

@@ -79,11 +79,20 @@ record ValueClaims(Told told) {
         told.answer() instanceof Answer.Unanswered
             ? none()
             : told.range().map(this::found).orElse("it is answered by no number");
-    return Optional.of(message("open (" + reason + ")", found));
+    return Optional.of(message(open(reason), found));
+  }
+
+  private static String open(Answer.Reason reason) {
+    return switch (reason) {
+      case NO_BALANCE -> "without an answer for want of balance";
+      case UNDETERMINED -> "not fixed by statics";
+      case NOT_DEFINED -> "without a meaning";
+      case NOT_DECIDED -> "not decided by balance alone";
+    };
   }
 
   private Optional<Message> near(Range range, Bound near, double allowed, String expected) {
-    LoadScale scale = figures().scale();
+    LoadScale scale = LoadScale.of(told.setup().balance());
     double room = allowed + near.room(scale);
     double low = difference(range, near, range.least().orElse(Double.NEGATIVE_INFINITY));
     double high = difference(range, near, range.greatest().orElse(Double.POSITIVE_INFINITY));
@@ -108,13 +117,12 @@ record ValueClaims(Told told) {
         : plain;
   }
 
-  private Optional<Message> within(
-      String expected, Optional<String> low, Optional<String> high) {
+  private Optional<Message> within(String expected, Optional<String> low, Optional<String> high) {
     Range range = told.range().orElse(null);
     if (range == null) {
       return Optional.of(unanswered(expected));
     }
-    LoadScale scale = figures().scale();
+    LoadScale scale = LoadScale.of(told.setup().balance());
     Bound least = low.map(text -> bound(text, range.dimension())).orElse(null);
     Bound most = high.map(text -> bound(text, range.dimension())).orElse(null);
     if (least != null && most != null && least.si() > most.si()) {
@@ -124,13 +132,15 @@ record ValueClaims(Told told) {
     if (least != null) {
       double found = range.least().orElse(Double.NEGATIVE_INFINITY) - range.gap();
       if (found < least.si() - least.room(scale)) {
-        return Optional.of(message(expected, found(range, least) + missed(found, least, "below")));
+        return Optional.of(
+            message(expected, found(range, least) + missed(found, least, "below"), shown(false)));
       }
     }
     if (most != null) {
       double found = range.greatest().orElse(Double.POSITIVE_INFINITY) + range.gap();
       if (found > most.si() + most.room(scale)) {
-        return Optional.of(message(expected, found(range, most) + missed(found, most, "above")));
+        return Optional.of(
+            message(expected, found(range, most) + missed(found, most, "above"), shown(true)));
       }
     }
     return Optional.empty();
@@ -194,7 +204,20 @@ record ValueClaims(Told told) {
     return range.map(one -> why + "; " + found(one)).orElse(why);
   }
 
+  /** The state at an end of the range, where there is one to be had. */
+  private Setup.Shown shown(boolean greatest) {
+    Optional<Setup.Shown> end =
+        told.states() && told.range().filter(range -> !range.isOne()).isPresent()
+            ? told.setup().shownAtEnd(told.ask(), greatest)
+            : Optional.empty();
+    return end.orElseGet(() -> told.setup().shown());
+  }
+
   private Message message(String expected, String found) {
+    return message(expected, found, told.setup().shown());
+  }
+
+  private Message message(String expected, String found, Setup.Shown shown) {
     return Message.of(
             told.ask().text()
                 + " on "
@@ -205,7 +228,7 @@ record ValueClaims(Told told) {
                 + ", but "
                 + found
                 + END)
-        .with(told.setup().shown(), new ConcernedBodies(told.setup().device()).of(told.ask()));
+        .with(shown, new ConcernedBodies(told.setup().device()).of(told.ask()));
   }
 
   private Bound bound(String text, Dimension dimension) {

@@ -33,7 +33,7 @@ public final class DeviceFiles implements SuiteReader {
   }
 
   private static SuiteFile readable(DeviceFile file) {
-    return new SuiteFile.Readable(
+    return new SuiteFile.Read(
         file.device().name(),
         file.units(),
         file.expectations().stream().map(one -> expectation(file, one)).toList(),
