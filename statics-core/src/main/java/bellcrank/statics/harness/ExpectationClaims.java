@@ -76,7 +76,7 @@ record ExpectationClaims(SuiteFile.Expectation expectation, UnitSystem units) {
         + figures.gap(off, wanted, unit)
         + (off > 0 ? " above" : " below")
         + " it, where "
-        + figures.text(checked.allowed(), unit)
+        + figures.brief(checked.allowed(), unit)
         + " is allowed";
   }
 

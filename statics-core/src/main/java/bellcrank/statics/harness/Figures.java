@@ -57,7 +57,12 @@ record Figures(UnitSystem units, LoadScale scale) {
                 + trimmed(
                     new Quantity(Math.abs(difference / of), Dimension.NUMBER).format(PERCENT, 2))
                 + ")";
-    return trimmed(text(Math.abs(difference), unit)) + share;
+    return brief(Math.abs(difference), unit) + share;
+  }
+
+  /** A number without needless digits. */
+  String brief(double si, Unit unit) {
+    return trimmed(text(si, unit));
   }
 
   /** A plain number without needless digits. */

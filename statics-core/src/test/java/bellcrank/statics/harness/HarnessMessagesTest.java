@@ -84,7 +84,10 @@ final class HarnessMessagesTest {
             () ->
                 assertThat(Rigs.ladder(0.35))
                     .holdsUntilAtLeast(Variation.place("picker", "foot", "top"), 3.8)),
-        kept("holds-until-never", () -> assertThat(Rigs.ladder(0)).holdsUntilAtLeast("picker", 2)),
+        kept("holds-until-never", () -> assertThat(Rigs.jibOnAProp()).holdsUntilAtLeast("gust", 2)),
+        kept(
+            "holds-until-below-zero",
+            () -> assertThat(Rigs.ladder(0)).holdsUntilAtLeast("picker", 2)),
         kept("holds-until-mechanism", () -> assertThat(Rigs.gate()).holdsUntilAtLeast("weight", 2)),
         kept(
             "slips-not-before",

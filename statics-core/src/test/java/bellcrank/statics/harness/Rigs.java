@@ -146,6 +146,7 @@ final class Rigs {
         .pin("heel", "heel", "jib", "ground")
         .connect(new Line("rope", End.of("jib", "tip"), End.of("ground", "foot")))
         .force("barrel", "jib", "tip", Vector.of(0, -660))
+        .force("gust", "jib", "heel", Vector.of(10, 0))
         .build();
   }
 
@@ -231,5 +232,29 @@ final class Rigs {
         .pin("hinge", "hinge", "arm", "ground")
         .force("bucket", "arm", "end", Vector.of(0, -50))
         .build();
+  }
+
+  /** The same, held level by a hand at its end. */
+  static Device swing() {
+    return loose().toBuilder().sought("hand", "arm", "end", Direction.UP).build();
+  }
+
+  /** A book of 10 N between two rough walls. */
+  static Device wedged() {
+    return Device.named("book")
+        .point("left", 0, 0)
+        .point("right", 0.1, 0)
+        .point("middle", 0.05, 0)
+        .member("book", "left", "middle", "right")
+        .connect(new Contact("left", "left", "book", "ground", Direction.RIGHT, 0.5, 0.4))
+        .connect(new Contact("right", "right", "book", "ground", Direction.LEFT, 0.5, 0.4))
+        .force("own", "book", "middle", Vector.of(0, -10))
+        .build();
+  }
+
+  /** What the chest stands on, rated for more than it ever carries. */
+  static Sizing chestSizing() {
+    return Sizing.of(Method.ALLOWABLE)
+        .with(new Rating("skid", "floor", 5000, "common practice, no source", 1, 0, List.of()));
   }
 }
