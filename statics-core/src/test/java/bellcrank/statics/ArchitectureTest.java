@@ -45,6 +45,7 @@ class ArchitectureTest {
   private static final String STRENGTH = "bellcrank.statics.strength..";
   private static final String DRAWING = "bellcrank.statics.drawing..";
   private static final String EXPLAIN = "bellcrank.statics.explain..";
+  private static final String HARNESS = "bellcrank.statics.harness..";
 
   private static final DescribedPredicate<JavaClass> EXPORTED =
       describe(
@@ -156,13 +157,52 @@ class ArchitectureTest {
           .resideInAnyPackage(LIMITS, MOTION, "..internal..", "java.awt..");
 
   @ArchTest
-  static final ArchRule nothingNeedsDrawings =
+  static final ArchRule onlyTheHarnessNeedsDrawings =
       noClasses()
           .that()
-          .resideOutsideOfPackage(DRAWING)
+          .resideOutsideOfPackages(DRAWING, HARNESS)
           .should()
           .dependOnClassesThat()
           .resideInAPackage(DRAWING);
+
+  @ArchTest
+  static final ArchRule nothingNeedsTheHarness =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage(HARNESS)
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage(HARNESS);
+
+  @ArchTest
+  static final ArchRule theHarnessReadsWhatAnybodyMayRead =
+      noClasses()
+          .that()
+          .resideInAPackage(HARNESS)
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("..internal..");
+
+  /** They are optional dependencies: whoever uses the other packages does without them. */
+  @ArchTest
+  static final ArchRule testLibrariesStayInTheHarness =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage(HARNESS)
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("org.assertj..", "org.junit..");
+
+  @ArchTest
+  static final ArchRule whatApplicationsUseOfTheHarnessDoesWithoutTestLibraries =
+      noClasses()
+          .that()
+          .resideInAPackage(HARNESS)
+          .and()
+          .haveNameMatching(".*\\.(ExpectedAnswer|CheckedAnswer|LoadScale|SuiteReader|SuiteFile).*")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("org.assertj..", "org.junit..");
 
   @ArchTest
   static final ArchRule onlyPicturesAndPagesAreWrittenAsXml =
@@ -222,9 +262,11 @@ class ArchitectureTest {
               "bellcrank.statics..",
               "java..",
               "javax.xml.stream..",
+              "org.assertj.core..",
               "org.ejml..",
               "org.hipparchus..",
-              "org.jspecify..");
+              "org.jspecify..",
+              "org.junit.jupiter.api..");
 
   @ArchTest
   static final ArchRule exportedSignaturesShowNoArrayAndNoInternals =

@@ -24,10 +24,12 @@ final class PrintedProgram {
 
   private final String name;
   private final Path folder;
+  private final boolean tests;
 
-  private PrintedProgram(String name, Path folder) {
+  private PrintedProgram(String name, Path folder, boolean tests) {
     this.name = name;
     this.folder = folder;
+    this.tests = tests;
   }
 
   /** Compiles the text of one class into a folder; every warning is an error. */
@@ -59,7 +61,7 @@ final class PrintedProgram {
     if (status != 0) {
       throw new AssertionError("the program does not compile:\n" + said);
     }
-    return new PrintedProgram(declared.group(1), folder);
+    return new PrintedProgram(declared.group(1), folder, text.contains("  @Test\n"));
   }
 
   /** What the tests themselves are run with, whichever way they are started. */
@@ -70,18 +72,26 @@ final class PrintedProgram {
         .collect(Collectors.joining(File.pathSeparator));
   }
 
-  /** Runs the program and tells what it prints. */
+  /** Runs the program and tells what it prints; of tests, how each comes out. */
   String run() throws IOException, ReflectiveOperationException {
+    if (tests) {
+      try (URLClassLoader loader = loader()) {
+        return PrintedTests.run(loader.loadClass(name));
+      }
+    }
     ByteArrayOutputStream printed = new ByteArrayOutputStream();
     PrintStream before = System.out;
-    try (URLClassLoader loader =
-        new URLClassLoader(
-            new URL[] {folder.toUri().toURL()}, PrintedProgram.class.getClassLoader())) {
+    try (URLClassLoader loader = loader()) {
       System.setOut(new PrintStream(printed, true, StandardCharsets.UTF_8));
       loader.loadClass(name).getMethod("main", String[].class).invoke(null, (Object) new String[0]);
     } finally {
       System.setOut(before);
     }
     return printed.toString(StandardCharsets.UTF_8).replace("\r\n", "\n");
+  }
+
+  private URLClassLoader loader() throws IOException {
+    return new URLClassLoader(
+        new URL[] {folder.toUri().toURL()}, PrintedProgram.class.getClassLoader());
   }
 }

@@ -84,7 +84,7 @@ record CapacityClaims(
         shown(
             device.name()
                 + " is expected to hold with "
-                + VariedWords.upTo(driving, Figures.plain(multiple))
+                + VariedWords.upTo(driving, Numbers.plain(multiple))
                 + ", but first gives "
                 + told(ranked.get(0))));
   }
@@ -126,7 +126,7 @@ record CapacityClaims(
   private String times(Giving one) {
     return VariedWords.at(driving, number(one.crossing().multiple()))
         + one.worst()
-            .map(worst -> ", at " + Figures.percent(worst.share()) + " of the course")
+            .map(worst -> ", at " + Numbers.percent(worst.share()) + " of the course")
             .orElse("");
   }
 
@@ -163,7 +163,7 @@ record CapacityClaims(
 
   private static String used(Giving one) {
     return one.crossing() instanceof Crossing.Used used
-        ? Figures.percent(used.stated().utilisation())
+        ? Numbers.percent(used.stated().utilisation())
         : "";
   }
 

@@ -47,21 +47,21 @@ record CurveClaims(Course course, Curve curve, UnitSystem units) {
 
   private Optional<Message> side(
       String expected, Optional<Curve.Sample> worst, String limit, boolean above) {
-    Bound bound = Bound.parse(curve.ask().text(), limit, curve.dimension(), units);
+    StatedBound bound = StatedBound.parse(curve.ask().text(), limit, curve.dimension(), units);
     Curve.Sample sample = worst.orElseThrow();
     Setup there = setup(sample.drive());
-    Figures figures = Figures.of(there.shown());
+    Numbers numbers = Numbers.of(there.shown());
     double over = above ? sample.value() - bound.si() : bound.si() - sample.value();
-    if (over <= bound.room(figures.scale())) {
+    if (over <= bound.room(numbers.scale())) {
       return Optional.empty();
     }
     String found =
         "it is "
-            + figures.apartFrom(bound.si(), sample.value(), bound.unit())
+            + numbers.apartFrom(bound.si(), sample.value(), bound.unit())
             + " at worst, "
             + place(sample.drive())
             + ": "
-            + figures.gap(over, bound.si(), bound.unit())
+            + numbers.gap(over, bound.si(), bound.unit())
             + (above ? " above " : " below ")
             + bound.text();
     return Optional.of(message(expected, found, sample.drive()));

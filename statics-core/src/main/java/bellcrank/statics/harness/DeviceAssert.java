@@ -62,8 +62,8 @@ public final class DeviceAssert extends LimitedAssert<DeviceAssert, Device> {
   }
 
   /**
-   * Chooses what the parts are made of, with the rules of its method. What gives first is then
-   * looked for among all checks of strength as well.
+   * Chooses what the parts are made of, with the rules of its method. How far loads may grow, and
+   * what gives first, is then a question of all checks of strength as well.
    *
    * @param chosen sections, materials and details
    * @return this assertion
@@ -86,6 +86,28 @@ public final class DeviceAssert extends LimitedAssert<DeviceAssert, Device> {
   }
 
   /**
+   * Chooses what grows until something gives way first.
+   *
+   * @param loads names of given loads, at least one
+   * @return this assertion
+   */
+  public DeviceAssert asLoadsGrow(String... loads) {
+    return asItVaries(Variation.of(loads));
+  }
+
+  /**
+   * {@inheritDoc} With a sizing, no check of strength may be reached below a multiple of loads
+   * either; what could not be checked is left out.
+   */
+  @Override
+  public DeviceAssert holdsUntilAtLeast(Variation variation, double value) {
+    super.holdsUntilAtLeast(variation, value);
+    return sizing.isPresent() && variation instanceof Variation.Multiple loads
+        ? hold(capacity(loads).holdsUntilAtLeast(value))
+        : this;
+  }
+
+  /**
    * Asserts that a part is among the first to give way, as what {@link #asLoadsGrow} or {@link
    * #asItVaries} chose grows. With a sizing it may do so by a check of strength.
    *
@@ -98,7 +120,7 @@ public final class DeviceAssert extends LimitedAssert<DeviceAssert, Device> {
   public DeviceAssert firstToGiveWayIs(String part) {
     return hold(
         sizing.isPresent()
-            ? capacity().firstToGiveWay(part)
+            ? growingCapacity().firstToGiveWay(part)
             : new LimitClaims(setup(), growing()).firstToGiveWay(part));
   }
 
@@ -113,7 +135,7 @@ public final class DeviceAssert extends LimitedAssert<DeviceAssert, Device> {
    *     the device does not have
    */
   public DeviceAssert firstToGiveWayIs(String part, String check) {
-    return hold(capacity().firstToGiveWay(part, check));
+    return hold(growingCapacity().firstToGiveWay(part, check));
   }
 
   /**
@@ -130,16 +152,20 @@ public final class DeviceAssert extends LimitedAssert<DeviceAssert, Device> {
     return course.answers(Ask.of(new Subject.Advantage(), Measure.ACTUAL).text());
   }
 
-  private CapacityClaims capacity() {
+  private CapacityClaims growingCapacity() {
+    if (growing() instanceof Variation.Multiple loads) {
+      return capacity(loads);
+    }
+    throw new ModelException(
+        actual.name(), "variation", VariedWords.varies(growing()), "loads that grow");
+  }
+
+  private CapacityClaims capacity(Variation.Multiple loads) {
     Sizing chosen =
         sizing.orElseThrow(
             () ->
                 new ModelException(
                     actual.name(), "sizing", "none", "sections and details, chosen by sizedBy"));
-    if (!(growing() instanceof Variation.Multiple driving)) {
-      throw new ModelException(
-          actual.name(), "variation", VariedWords.varies(growing()), "loads that grow");
-    }
     return CapacityAssert.claims(
         Capacity.of(
             actual,
@@ -147,7 +173,7 @@ public final class DeviceAssert extends LimitedAssert<DeviceAssert, Device> {
             setup().pose(),
             chosen,
             rules.orElseGet(() -> Rules.of(chosen.method())),
-            driving,
+            loads,
             setup().foundations()),
         setup().units());
   }

@@ -27,7 +27,7 @@ record ExpectationClaims(SuiteFile.Expectation expectation, UnitSystem units) {
             + " is expected to be "
             + expected()
             + ", but "
-            + found(checked, Figures.of(shown))
+            + found(checked, Numbers.of(shown))
             + "."
             + expectation.source().map(text -> " Source of the value: " + text + ".").orElse("");
     return Optional.of(Message.of(sentence).with(shown, bodies(solved.balance().device())));
@@ -53,7 +53,7 @@ record ExpectationClaims(SuiteFile.Expectation expectation, UnitSystem units) {
         + (amount.digits() == 1 ? " digit" : " digits");
   }
 
-  private String found(CheckedAnswer checked, Figures figures) {
+  private String found(CheckedAnswer checked, Numbers numbers) {
     if (checked.found() instanceof Answer.Words words) {
       return "it is " + words.text();
     }
@@ -65,18 +65,18 @@ record ExpectationClaims(SuiteFile.Expectation expectation, UnitSystem units) {
     }
     if (!(checked.expected().value() instanceof ExpectedAnswer.Amount amount)
         || amount.quantity().dimension() != value.dimension()) {
-      return "it is " + figures.text(value.si(), value.dimension());
+      return "it is " + numbers.text(value.si(), value.dimension());
     }
     Unit unit = amount.unit();
     double wanted = amount.quantity().si();
     double off = amount.difference(value.si());
     return "it is "
-        + figures.apartFrom(wanted, value.si(), unit)
+        + numbers.apartFrom(wanted, value.si(), unit)
         + ": "
-        + figures.gap(off, wanted, unit)
+        + numbers.gap(off, wanted, unit)
         + (off > 0 ? " above" : " below")
         + " it, where "
-        + figures.brief(checked.allowed(), unit)
+        + numbers.brief(checked.allowed(), unit)
         + " is allowed";
   }
 

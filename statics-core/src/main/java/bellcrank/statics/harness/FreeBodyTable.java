@@ -27,13 +27,13 @@ final class FreeBodyTable {
 
   private final Setup.Shown shown;
   private final FreeBody body;
-  private final Figures figures;
+  private final Numbers numbers;
   private final TextTable table = new TextTable();
 
   private FreeBodyTable(Setup.Shown shown, FreeBody body) {
     this.shown = shown;
     this.body = body;
-    figures = Figures.of(shown);
+    numbers = Numbers.of(shown);
   }
 
   /** The lines for some bodies, or for the whole device if none is named. */
@@ -118,7 +118,7 @@ final class FreeBodyTable {
     table.row(
         "couple of " + couple.part(),
         on(couple.on()),
-        figures.text(zero ? 0 : Math.abs(couple.moment()), Dimension.MOMENT),
+        numbers.text(zero ? 0 : Math.abs(couple.moment()), Dimension.MOMENT),
         zero ? "" : way,
         "",
         "",
@@ -158,7 +158,7 @@ final class FreeBodyTable {
   }
 
   private String force(double newtons) {
-    return figures.text(body.isZero(newtons) ? 0 : newtons, Dimension.FORCE);
+    return numbers.text(body.isZero(newtons) ? 0 : newtons, Dimension.FORCE);
   }
 
   private String place(String on, Point at) {
@@ -169,9 +169,9 @@ final class FreeBodyTable {
       }
     }
     return "("
-        + figures.text(at.x(), Dimension.LENGTH)
+        + numbers.text(at.x(), Dimension.LENGTH)
         + ", "
-        + figures.text(at.y(), Dimension.LENGTH)
+        + numbers.text(at.y(), Dimension.LENGTH)
         + ")";
   }
 }

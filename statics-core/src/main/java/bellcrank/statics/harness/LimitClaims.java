@@ -20,13 +20,13 @@ final class LimitClaims {
 
   private final Setup setup;
   private final Variation variation;
-  private final Figures figures;
+  private final Numbers numbers;
   private final StandingWords standing;
 
   LimitClaims(Setup setup, Variation variation) {
     this.setup = setup;
     this.variation = variation;
-    figures = Figures.of(setup.shown());
+    numbers = Numbers.of(setup.shown());
     standing = StandingWords.of(setup.shown());
   }
 
@@ -35,7 +35,7 @@ final class LimitClaims {
    * stated, or from distance 0, on.
    */
   Optional<Message> holdsUntilAtLeast(double value) {
-    Bound wanted = bound(value);
+    StatedBound wanted = bound(value);
     String expected =
         setup.name()
             + " is expected to hold with "
@@ -56,13 +56,13 @@ final class LimitClaims {
     return beforeValue(expected, wanted, between.greatest());
   }
 
-  private Optional<Message> beforeValue(String expected, Bound wanted, Limit.End end) {
+  private Optional<Message> beforeValue(String expected, StatedBound wanted, Limit.End end) {
     double value = wanted.si();
     if (end instanceof Limit.End.At at && at.value() < value - room(value)) {
       String open =
           at.value() + at.gap() >= value ? ", and whether it does so already is not decided" : "";
       String missing =
-          figures.gap(value - at.value(), value, wanted.unit()) + " short of " + wanted.text();
+          numbers.gap(value - at.value(), value, wanted.unit()) + " short of " + wanted.text();
       String gives = "it gives way with " + number(value, at.value()) + ", " + missing + open;
       return Optional.of(
           atEnd(expected + (at.value() < 0 ? "it does not hold even without any" : gives), at, -1));
@@ -76,7 +76,7 @@ final class LimitClaims {
   /** What is wrong with saying that a part, or any, does not slip before a value. */
   Optional<Message> slipsNotBefore(Optional<String> part, double value) {
     part.ifPresent(name -> requirePart(setup.device(), name));
-    Bound wanted = bound(value);
+    StatedBound wanted = bound(value);
     String expected =
         part.orElse("no part")
             + " of "
@@ -122,7 +122,7 @@ final class LimitClaims {
     return variation instanceof Variation.Place ? 0 : Math.min(1, value);
   }
 
-  private void requireOnLine(Limit.End end, Bound wanted) {
+  private void requireOnLine(Limit.End end, StatedBound wanted) {
     double value = wanted.si();
     if (end instanceof Limit.End.EndOfLine line && line.value() < value - room(value)) {
       throw new ModelException(
@@ -217,18 +217,18 @@ final class LimitClaims {
     return new ConcernedBodies(setup.device()).ofPart(part);
   }
 
-  private Bound bound(double value) {
+  private StatedBound bound(double value) {
     if (!(Math.abs(value) <= Double.MAX_VALUE)) {
       throw new ModelException(setup.device().name(), "limit", value, "a finite number");
     }
     Unit unit = setup.units().unit(VariedWords.dimension(variation));
-    return new Bound(Figures.stated(value, unit), value, unit);
+    return new StatedBound(Numbers.stated(value, unit), value, unit);
   }
 
   private String number(double other, double value) {
     return VariedWords.at(
         variation,
-        figures.apartFrom(other, value, setup.units().unit(VariedWords.dimension(variation))));
+        numbers.apartFrom(other, value, setup.units().unit(VariedWords.dimension(variation))));
   }
 
   private static double room(double value) {

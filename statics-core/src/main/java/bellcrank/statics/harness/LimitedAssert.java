@@ -17,18 +17,8 @@ abstract class LimitedAssert<S extends LimitedAssert<S, A>, A> extends SetupAsse
   }
 
   /**
-   * Chooses what grows until something gives way first. It is all loads but weights unless another
-   * is chosen.
-   *
-   * @param loads names of given loads, at least one
-   * @return this assertion
-   */
-  public S asLoadsGrow(String... loads) {
-    return asItVaries(Variation.of(loads));
-  }
-
-  /**
-   * Chooses what is varied until something gives way first.
+   * Chooses what is varied until something gives way first. All loads but weights grow unless
+   * another variation is chosen.
    *
    * @param variation loads that grow, or a load that moves
    * @return this assertion

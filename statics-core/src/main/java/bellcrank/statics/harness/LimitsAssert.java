@@ -1,6 +1,7 @@
 package bellcrank.statics.harness;
 
 import bellcrank.statics.limits.Limits;
+import bellcrank.statics.limits.Variation;
 
 /**
  * Assertions about limits: as those about a device, but with the friction that these limits have.
@@ -10,6 +11,16 @@ public final class LimitsAssert extends LimitedAssert<LimitsAssert, Limits> {
 
   LimitsAssert(Limits actual) {
     super(actual, LimitsAssert.class, Setup.of(actual));
+  }
+
+  /**
+   * Chooses what grows until something gives way first.
+   *
+   * @param loads names of given loads, at least one
+   * @return this assertion
+   */
+  public LimitsAssert asLoadsGrow(String... loads) {
+    return asItVaries(Variation.of(loads));
   }
 
   /**

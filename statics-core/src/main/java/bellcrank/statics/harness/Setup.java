@@ -164,7 +164,7 @@ record Setup(
       return Optional.empty();
     }
     String remark =
-        "with " + Figures.plain(enough.factor()) + " times its friction, where it would just hold";
+        "with " + Numbers.plain(enough.factor()) + " times its friction, where it would just hold";
     return limits
         .withFriction(enough.factor() * (1 + HAIR))
         .withLeastForces()

@@ -11,10 +11,10 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** How a device stands, in a clause: what slips or tips, what moves, what is left open. */
-record StandingWords(Device device, UnitSystem units, Figures figures) {
+record StandingWords(Device device, UnitSystem units, Numbers numbers) {
 
   static StandingWords of(Setup.Shown shown) {
-    return new StandingWords(shown.balance().device(), shown.units(), Figures.of(shown));
+    return new StandingWords(shown.balance().device(), shown.units(), Numbers.of(shown));
   }
 
   String of(Verdict verdict) {
@@ -71,9 +71,9 @@ record StandingWords(Device device, UnitSystem units, Figures figures) {
         ? broken + ", and no ratio of tensions is enough"
         : broken
             + ", "
-            + figures.text(Math.abs(violation.needed()), violation.dimension())
+            + numbers.text(Math.abs(violation.needed()), violation.dimension())
             + " where "
-            + figures.text(Math.abs(violation.limit()), violation.dimension())
+            + numbers.text(Math.abs(violation.limit()), violation.dimension())
             + " is the limit";
   }
 }

@@ -33,8 +33,8 @@ record ValueClaims(Told told) {
     if (range == null) {
       return Optional.of(unanswered("within " + allowed + " of " + value));
     }
-    Bound near = bound(value, range.dimension());
-    Bound room = bound(allowed, range.dimension());
+    StatedBound near = bound(value, range.dimension());
+    StatedBound room = bound(allowed, range.dimension());
     if (room.si() < 0) {
       throw new ModelException(told.ask().text(), "allowed difference", allowed, "0 or more");
     }
@@ -48,7 +48,7 @@ record ValueClaims(Told told) {
     if (range == null) {
       return Optional.of(unanswered("within " + share + " of " + value));
     }
-    Bound near = bound(value, range.dimension());
+    StatedBound near = bound(value, range.dimension());
     if (near.si() == 0) {
       throw new ModelException(
           told.ask().text(), "allowed difference", share + " of zero", "a quantity of its own");
@@ -91,7 +91,7 @@ record ValueClaims(Told told) {
     };
   }
 
-  private Optional<Message> near(Range range, Bound near, double allowed, String expected) {
+  private Optional<Message> near(Range range, StatedBound near, double allowed, String expected) {
     LoadScale scale = LoadScale.of(told.setup().balance());
     double room = allowed + near.room(scale);
     double low = difference(range, near, range.least().orElse(Double.NEGATIVE_INFINITY));
@@ -104,13 +104,13 @@ record ValueClaims(Told told) {
         Double.isInfinite(worst)
             ? ""
             : ": "
-                + figures().gap(worst, near.si(), near.unit())
+                + numbers().gap(worst, near.si(), near.unit())
                 + (worst > 0 ? " above" : " below")
                 + " it";
     return Optional.of(message(expected, found(range, near) + off));
   }
 
-  private static double difference(Range range, Bound near, double value) {
+  private static double difference(Range range, StatedBound near, double value) {
     double plain = value - near.si();
     return range.dimension() == Dimension.ANGLE && Double.isFinite(plain)
         ? Math.IEEEremainder(plain, 2 * Math.PI)
@@ -123,8 +123,8 @@ record ValueClaims(Told told) {
       return Optional.of(unanswered(expected));
     }
     LoadScale scale = LoadScale.of(told.setup().balance());
-    Bound least = low.map(text -> bound(text, range.dimension())).orElse(null);
-    Bound most = high.map(text -> bound(text, range.dimension())).orElse(null);
+    StatedBound least = low.map(text -> bound(text, range.dimension())).orElse(null);
+    StatedBound most = high.map(text -> bound(text, range.dimension())).orElse(null);
     if (least != null && most != null && least.si() > most.si()) {
       throw new ModelException(
           told.ask().text(), "limits", least.text() + " and " + most.text(), "the smaller first");
@@ -146,11 +146,11 @@ record ValueClaims(Told told) {
     return Optional.empty();
   }
 
-  private String missed(double found, Bound bound, String side) {
+  private String missed(double found, StatedBound bound, String side) {
     return Double.isInfinite(found)
         ? ", without end " + side + " " + bound.text()
         : ": "
-            + figures().gap(found - bound.si(), bound.si(), bound.unit())
+            + numbers().gap(found - bound.si(), bound.si(), bound.unit())
             + " "
             + side
             + " "
@@ -160,11 +160,11 @@ record ValueClaims(Told told) {
   private String found(Range range) {
     Unit unit = told.setup().units().unit(range.dimension());
     double itself = range.least().orElse(0);
-    return found(range, new Bound("", itself, unit));
+    return found(range, new StatedBound("", itself, unit));
   }
 
   /** What was found, in the unit of the limit. */
-  private String found(Range range, Bound bound) {
+  private String found(Range range, StatedBound bound) {
     if (range.isOne()) {
       return "it is " + number(range.least().orElseThrow(), bound);
     }
@@ -174,8 +174,8 @@ record ValueClaims(Told told) {
     return "it lies between " + low + " and " + high + " in the states in which it can rest";
   }
 
-  private String number(double si, Bound bound) {
-    return figures().apartFrom(bound.si(), si, bound.unit());
+  private String number(double si, StatedBound bound) {
+    return numbers().apartFrom(bound.si(), si, bound.unit());
   }
 
   /** Why there is no number. */
@@ -231,11 +231,11 @@ record ValueClaims(Told told) {
         .with(shown, new ConcernedBodies(told.setup().device()).of(told.ask()));
   }
 
-  private Bound bound(String text, Dimension dimension) {
-    return Bound.parse(told.ask().text(), text, dimension, told.setup().units());
+  private StatedBound bound(String text, Dimension dimension) {
+    return StatedBound.parse(told.ask().text(), text, dimension, told.setup().units());
   }
 
-  private Figures figures() {
-    return Figures.of(told.setup().shown());
+  private Numbers numbers() {
+    return Numbers.of(told.setup().shown());
   }
 }

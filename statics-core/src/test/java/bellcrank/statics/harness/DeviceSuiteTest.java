@@ -102,15 +102,16 @@ final class DeviceSuiteTest {
         .containsExactly(
             "shed/press.device > ram = 1408 N to 4 digits: passes",
             "shed/press.device > ram in light = 0.70 kN to 2 digits: passes",
-            "shed/press.device > hinge.y = -1100 N to 4 digits: hinge.y on press lever in case"
-                + " full is expected to be -1100 N to 4 digits, but it is -1188 N: 88 N (8 %)"
-                + " below it, where 0.5 N is allowed. Source of the value: by hand.\n"
-                + "Free body of lever:\n"
-                + "  force         size     direction  x    y         at\n"
-                + "  hand          220.0 N  down       0 N  -220.0 N  grip\n"
-                + "  ram           1408 N   up         0 N  1408 N    ram\n"
-                + "  hinge         1188 N   down       0 N  -1188 N   hinge\n"
-                + "  all together  0 N                 0 N  0 N");
+            """
+            shed/press.device > hinge.y = -1100 N to 4 digits: hinge.y on press lever in case full \
+            is expected to be -1100 N to 4 digits, but it is -1188 N: 88 N (8 %) below it, where \
+            0.5 N is allowed. Source of the value: by hand.
+            Free body of lever:
+              force         size     direction  x    y         at
+              hand          220.0 N  down       0 N  -220.0 N  grip
+              ram           1408 N   up         0 N  1408 N    ram
+              hinge         1188 N   down       0 N  -1188 N   hinge
+              all together  0 N                 0 N  0 N""");
     assertThat(solved).containsExactly("full", "light");
   }
 
@@ -119,9 +120,10 @@ final class DeviceSuiteTest {
     Files.writeString(folder.resolve("broken.device"), "");
     assertThat(run(folder))
         .containsExactly(
-            "broken.device > can be read: broken.device cannot be read:\n"
-                + "broken.device:3:1: points: found nothing\n"
-                + "broken.device:7:5: loads: found nothing");
+            """
+            broken.device > can be read: broken.device cannot be read:
+            broken.device:3:1: points: found nothing
+            broken.device:7:5: loads: found nothing""");
   }
 
   @Test

@@ -1,6 +1,7 @@
 package bellcrank.statics.harness;
 
 import static bellcrank.statics.harness.StaticsAssertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import bellcrank.statics.device.Device;
@@ -45,7 +46,7 @@ final class StaticsAssertionsTest {
 
   private static AbstractStringAssert<?> mistake(ThrowingCallable assertion) {
     ModelException found = Assertions.catchThrowableOfType(ModelException.class, assertion);
-    return Assertions.assertThat(found)
+    return assertThat(found)
         .isNotNull()
         .extracting(ModelException::getMessage)
         .asString();
@@ -255,7 +256,12 @@ final class StaticsAssertionsTest {
         .sizedBy(Rigs.roofSizing())
         .asLoadsGrow("snow")
         .firstToGiveWayIs("prop")
-        .firstToGiveWayIs("prop", "column");
+        .firstToGiveWayIs("prop", "column")
+        .holdsUntilAtLeast("snow", 1.39);
+    fails(
+        () ->
+            assertThat(Rigs.roof()).sizedBy(Rigs.roofSizing()).holdsUntilAtLeast("snow", 1.4));
+    assertThat(Rigs.roof()).holdsUntilAtLeast("snow", 1.4);
     Capacity capacity = Capacity.of(Rigs.roof(), Rigs.roofSizing(), Variation.of("snow"));
     assertThat(capacity)
         .inUnits(UnitSystem.US)
@@ -381,6 +387,6 @@ final class StaticsAssertionsTest {
     softly.check(() -> assertThat(Rigs.press()).answers("ram").isAtMost("1 N"));
     softly.check(() -> assertThat(Rigs.press()).isHeld());
     softly.check(() -> assertThat(Rigs.gate()).isHeld());
-    Assertions.assertThat(softly.assertionErrorsCollected()).hasSize(2);
+    assertThat(softly.assertionErrorsCollected()).hasSize(2);
   }
 }

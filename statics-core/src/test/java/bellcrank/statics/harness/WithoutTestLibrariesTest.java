@@ -1,106 +1,137 @@
 package bellcrank.statics.harness;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import java.lang.module.Configuration;
-import java.lang.module.ModuleFinder;
-import java.lang.reflect.Method;
+import java.io.File;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.net.URISyntaxException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
-import java.util.Set;
+import java.util.spi.ToolProvider;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.CommonOps_DDRM;
+import org.ejml.sparse.csc.CommonOps_DSCC;
+import org.hipparchus.optim.MaxEval;
+import org.hipparchus.util.FastMath;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /** Who uses the library and writes no tests with it needs neither AssertJ nor JUnit. */
 final class WithoutTestLibrariesTest {
 
-  private static final String MODULE = "bellcrank.statics";
+  private static final String MODULE =
+      """
+      module user {
+        requires bellcrank.statics;
+      }
+      """;
 
-  /** The module with its run-time libraries and nothing else, in a layer of its own. */
-  private static ModuleLayer layer() {
-    Path[] places =
-        Stream.of(
-                Setup.class,
-                org.ejml.data.DMatrixRMaj.class,
-                org.ejml.dense.row.CommonOps_DDRM.class,
-                org.ejml.sparse.csc.CommonOps_DSCC.class,
-                org.hipparchus.util.FastMath.class,
-                org.hipparchus.optim.MaxEval.class)
-            .map(WithoutTestLibrariesTest::place)
-            .distinct()
-            .toArray(Path[]::new);
-    Configuration resolved =
-        Configuration.empty()
-            .resolve(
-                ModuleFinder.compose(ModuleFinder.of(places), ModuleFinder.ofSystem()),
-                ModuleFinder.of(),
-                Set.of(MODULE));
-    return resolved.modules().stream()
-            .anyMatch(one -> one.name().contains("assertj") || one.name().contains("junit"))
-        ? ModuleLayer.empty()
-        : ModuleLayer.boot()
-            .defineModulesWithOneLoader(
-                ModuleLayer.boot()
-                    .configuration()
-                    .resolve(ModuleFinder.of(places), ModuleFinder.of(), Set.of(MODULE)),
-                ClassLoader.getPlatformClassLoader());
+  private static final String PROGRAM =
+      """
+      package user;
+
+      import bellcrank.statics.device.Device;
+      import bellcrank.statics.equilibrium.Balance;
+      import bellcrank.statics.geometry.Vector;
+      import bellcrank.statics.harness.LoadScale;
+      import bellcrank.statics.units.Dimension;
+
+      public final class Main {
+        public static void main(String[] args) {
+          Balance balance =
+              Balance.of(
+                  Device.named("bar")
+                      .point("a", 0, 0)
+                      .point("b", 1, 0)
+                      .member("bar", "a", "b")
+                      .clamp("root", "a", "bar", "ground")
+                      .force("bucket", "bar", "b", Vector.of(0, -50))
+                      .build());
+          System.out.println(balance.outcome().words());
+          System.out.println(LoadScale.of(balance).of(Dimension.FORCE));
+          load("bellcrank.statics.harness.ExpectedAnswer");
+          load("bellcrank.statics.harness.CheckedAnswer");
+          load("bellcrank.statics.harness.SuiteReader");
+          load("bellcrank.statics.harness.SuiteFile");
+          load("bellcrank.statics.harness.DeviceAssert");
+          load("bellcrank.statics.harness.DeviceSuite");
+        }
+
+        private static void load(String name) {
+          try {
+            int methods = Class.forName(name).getDeclaredMethods().length;
+            System.out.println(methods > 0 ? "there" : "empty");
+          } catch (ReflectiveOperationException | LinkageError e) {
+            System.out.println(e.getMessage().replaceFirst("^([a-z]+/[a-z]+).*", "$1"));
+          }
+        }
+      }
+      """;
+
+  /** The library and its run-time libraries, and nothing else. */
+  private static String modulePath() {
+    return Stream.of(
+            Setup.class,
+            DMatrixRMaj.class,
+            CommonOps_DDRM.class,
+            CommonOps_DSCC.class,
+            FastMath.class,
+            MaxEval.class)
+        .map(WithoutTestLibrariesTest::place)
+        .distinct()
+        .collect(Collectors.joining(File.pathSeparator));
   }
 
-  private static Path place(Class<?> type) {
+  private static String place(Class<?> type) {
     try {
-      return Path.of(type.getProtectionDomain().getCodeSource().getLocation().toURI());
+      return Path.of(type.getProtectionDomain().getCodeSource().getLocation().toURI()).toString();
     } catch (URISyntaxException e) {
       throw new AssertionError(e);
     }
   }
 
-  private static Class<?> type(ModuleLayer layer, String name) throws ClassNotFoundException {
-    return layer.findLoader(MODULE).loadClass(MODULE + "." + name);
-  }
-
   @Test
-  void aDeviceIsSolvedWithoutThem() throws Exception {
-    ModuleLayer layer = layer();
-    Object builder =
-        type(layer, "device.Device").getMethod("named", String.class).invoke(null, "bar");
-    Class<?> building = type(layer, "device.DeviceBuilder");
-    Method point = building.getMethod("point", String.class, double.class, double.class);
-    point.invoke(builder, "a", 0.0, 0.0);
-    point.invoke(builder, "b", 1.0, 0.0);
-    building
-        .getMethod("member", String.class, String[].class)
-        .invoke(builder, "bar", new String[] {"a", "b"});
-    building
-        .getMethod("clamp", String.class, String.class, String.class, String.class)
-        .invoke(builder, "root", "a", "bar", "ground");
-    Object device = building.getMethod("build").invoke(builder);
-    Object balance =
-        type(layer, "equilibrium.Balance")
-            .getMethod("of", type(layer, "device.Device"))
-            .invoke(null, device);
-    Object outcome = balance.getClass().getMethod("outcome").invoke(balance);
-    assertThat(outcome).hasToString("InBalance[]");
-    // what an application needs of the harness to say what it expects does without them, too
-    Object scale =
-        type(layer, "harness.LoadScale")
-            .getMethod("of", type(layer, "equilibrium.Balance"))
-            .invoke(null, balance);
-    assertThat(scale).isNotNull();
-    for (String name : List.of("ExpectedAnswer", "CheckedAnswer", "SuiteReader", "SuiteFile")) {
-      assertThat(type(layer, "harness." + name).getMethods()).as(name).isNotEmpty();
-    }
-  }
-
-  @Test
-  void onlyTheAssertionsAndTheFactoryWantThem() throws Exception {
-    ModuleLayer layer = layer();
-    assertThatThrownBy(() -> type(layer, "harness.DeviceAssert"))
-        .isInstanceOf(NoClassDefFoundError.class)
-        .hasMessageContaining("org/assertj");
-    assertThatThrownBy(() -> type(layer, "harness.DeviceSuite").getMethods())
-        .isInstanceOf(NoClassDefFoundError.class)
-        .hasMessageContaining("org/junit");
+  void aModuleOfAUserIsCompiledAndRunWithoutThem(@TempDir Path folder)
+      throws IOException, InterruptedException {
+    Path module = Files.writeString(folder.resolve("module-info.java"), MODULE);
+    Path program = Files.writeString(folder.resolve("Main.java"), PROGRAM);
+    Path classes = folder.resolve("classes");
+    StringWriter said = new StringWriter();
+    PrintWriter messages = new PrintWriter(said);
+    int status =
+        ToolProvider.findFirst("javac")
+            .orElseThrow()
+            .run(
+                messages,
+                messages,
+                "-encoding",
+                "UTF-8",
+                "-p",
+                modulePath(),
+                "-d",
+                classes.toString(),
+                module.toString(),
+                program.toString());
+    assertThat(status).as(said.toString()).isZero();
+    Process process =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-p",
+                modulePath() + File.pathSeparator + classes,
+                "-m",
+                "user/user.Main")
+            .redirectErrorStream(true)
+            .start();
+    String printed = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertThat(process.waitFor()).as(printed).isZero();
+    // all is there but the assertions, which want AssertJ, and the factory, which wants JUnit
+    assertThat(printed.lines())
+        .containsExactly(
+            "in balance", "50.0", "there", "there", "there", "there", "org/assertj", "org/junit");
   }
 }

@@ -6,7 +6,7 @@ import bellcrank.statics.units.Unit;
 import bellcrank.statics.units.UnitSystem;
 
 /** Writes numbers for messages, with zero for what is only rounding. */
-record Figures(UnitSystem units, LoadScale scale) {
+record Numbers(UnitSystem units, LoadScale scale) {
 
   /** Significant digits of a number, where more are not needed to tell it from another. */
   private static final int DIGITS = 4;
@@ -18,8 +18,8 @@ record Figures(UnitSystem units, LoadScale scale) {
   /** Share of the loads below which a number is zero but for rounding. */
   private static final double ROUNDING = 1e-11;
 
-  static Figures of(Setup.Shown shown) {
-    return new Figures(shown.units(), LoadScale.of(shown.balance()));
+  static Numbers of(Setup.Shown shown) {
+    return new Numbers(shown.units(), LoadScale.of(shown.balance()));
   }
 
   String text(double si, Dimension dimension) {

@@ -14,7 +14,7 @@ import bellcrank.statics.units.UnitSystem;
  * @param si its value in SI
  * @param unit the unit in which it was written
  */
-record Bound(String text, double si, Unit unit) {
+record StatedBound(String text, double si, Unit unit) {
 
   /** Share of a limit, or of the loads for a limit of zero, by which an answer may miss it. */
   static final double ROUNDING = 1e-9;
@@ -25,13 +25,13 @@ record Bound(String text, double si, Unit unit) {
    * @param what what is limited, for the message
    * @param text a quantity; without a unit it is in that of the system
    */
-  static Bound parse(String what, String text, Dimension dimension, UnitSystem units) {
+  static StatedBound parse(String what, String text, Dimension dimension, UnitSystem units) {
     try {
       Quantity quantity = Quantity.parse(text, dimension, units);
       Unit unit = Quantity.unitOf(text, dimension, units);
       boolean bare = dimension != Dimension.NUMBER && text.strip().matches("[-+0-9./eE ]+");
       String shown = bare ? text.strip() + " " + unit.symbol() : text.strip();
-      return new Bound(shown, quantity.si(), unit);
+      return new StatedBound(shown, quantity.si(), unit);
     } catch (QuantityException e) {
       throw new ModelException(
           what, "limit", '"' + text + '"', dimension.noun() + "; " + e.getMessage());
