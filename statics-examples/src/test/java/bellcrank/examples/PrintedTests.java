@@ -31,7 +31,10 @@ final class PrintedTests {
     StringBuilder told = new StringBuilder();
     for (Method test : tests) {
       test.setAccessible(true);
-      told.append(test.getName()).append(": ").append(result(test, made.newInstance())).append('\n');
+      told.append(test.getName())
+          .append(": ")
+          .append(result(test, made.newInstance()))
+          .append('\n');
     }
     return told.toString();
   }

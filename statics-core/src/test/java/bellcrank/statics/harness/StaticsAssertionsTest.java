@@ -46,10 +46,7 @@ final class StaticsAssertionsTest {
 
   private static AbstractStringAssert<?> mistake(ThrowingCallable assertion) {
     ModelException found = Assertions.catchThrowableOfType(ModelException.class, assertion);
-    return assertThat(found)
-        .isNotNull()
-        .extracting(ModelException::getMessage)
-        .asString();
+    return assertThat(found).isNotNull().extracting(ModelException::getMessage).asString();
   }
 
   @Test
@@ -258,9 +255,7 @@ final class StaticsAssertionsTest {
         .firstToGiveWayIs("prop")
         .firstToGiveWayIs("prop", "column")
         .holdsUntilAtLeast("snow", 1.39);
-    fails(
-        () ->
-            assertThat(Rigs.roof()).sizedBy(Rigs.roofSizing()).holdsUntilAtLeast("snow", 1.4));
+    fails(() -> assertThat(Rigs.roof()).sizedBy(Rigs.roofSizing()).holdsUntilAtLeast("snow", 1.4));
     assertThat(Rigs.roof()).holdsUntilAtLeast("snow", 1.4);
     Capacity capacity = Capacity.of(Rigs.roof(), Rigs.roofSizing(), Variation.of("snow"));
     assertThat(capacity)

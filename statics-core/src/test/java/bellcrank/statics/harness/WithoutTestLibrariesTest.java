@@ -57,7 +57,7 @@ final class WithoutTestLibrariesTest {
           load("bellcrank.statics.harness.ExpectedAnswer");
           load("bellcrank.statics.harness.CheckedAnswer");
           load("bellcrank.statics.harness.SuiteReader");
-          load("bellcrank.statics.harness.SuiteFile");
+          load("bellcrank.statics.harness.SuiteFile$Read");
           load("bellcrank.statics.harness.DeviceAssert");
           load("bellcrank.statics.harness.DeviceSuite");
         }

@@ -84,8 +84,7 @@ public record FindAnswer(FindPlan plan, Dimension dimension, Optional<Find> foun
     for (int i = 0; i < values.size(); i++) {
       Quantity value = wanted.get(i).quantity();
       ExpectedAnswer.Amount amount =
-          new ExpectedAnswer.Amount(
-              value, wanted.get(i).unit(), plan.expected().get().digits());
+          new ExpectedAnswer.Amount(value, wanted.get(i).unit(), plan.expected().get().digits());
       double room = amount.withRoom(amount.allowed(size));
       if (Math.abs(values.get(i) - value.si()) > room) {
         return false;
