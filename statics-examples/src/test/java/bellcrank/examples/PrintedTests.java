@@ -6,6 +6,7 @@ import java.lang.reflect.Method;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicContainer;
 import org.junit.jupiter.api.DynamicNode;
@@ -46,7 +47,7 @@ final class PrintedTests {
       }
       return "passes";
     } catch (InvocationTargetException e) {
-      return "fails\n" + e.getCause().getMessage();
+      return "fails\n" + Objects.requireNonNull(e.getCause()).getMessage();
     } catch (AssertionError e) {
       return "fails\n" + e.getMessage();
     }
