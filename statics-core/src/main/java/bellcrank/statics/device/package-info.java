@@ -3,4 +3,7 @@
  * no solving. SI inside; x right, y up; counter-clockwise positive; places are the drawn pose in
  * world axes.
  */
+@NullMarked
 package bellcrank.statics.device;
+
+import org.jspecify.annotations.NullMarked;

@@ -3,4 +3,7 @@
  * forces statics alone cannot fix. Physical outcomes are results, never exceptions. Forces are in N
  * and are those <em>on</em> the body that is named; couples in N·m, counter-clockwise positive.
  */
+@NullMarked
 package bellcrank.statics.equilibrium;
+
+import org.jspecify.annotations.NullMarked;

@@ -10,4 +10,7 @@
  * <p>Resistances carry no partial factor: put in characteristic soil values and the answer is a
  * characteristic resistance. The soil of a real yard is unknown until it has been looked at.
  */
+@NullMarked
 package bellcrank.statics.ground;
+
+import org.jspecify.annotations.NullMarked;

@@ -11,4 +11,7 @@
  * <p>Mass and force are kept apart: {@code lb} and {@code kg} are masses, {@code lbf} and {@code
  * kgf} are forces. Symbols are case-sensitive. Nothing here depends on the locale.
  */
+@NullMarked
 package bellcrank.statics.units;
+
+import org.jspecify.annotations.NullMarked;

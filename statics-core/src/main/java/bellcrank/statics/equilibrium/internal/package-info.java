@@ -3,4 +3,7 @@
  * lengths are measured from the device's middle in units of its size, so that every coefficient is
  * of order one.
  */
+@NullMarked
 package bellcrank.statics.equilibrium.internal;
+
+import org.jspecify.annotations.NullMarked;
