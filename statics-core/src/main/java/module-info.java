@@ -2,7 +2,9 @@
  * Planar statics of pinned-lever devices: model, equilibrium, answers.
  *
  * <p>All quantities are SI inside (m, N, N·m, kg, Pa, rad); x points right, y up; angles and
- * moments are positive counter-clockwise. Units are converted only at the edge.
+ * moments are positive counter-clockwise. Units are converted only at the edge. <a
+ * href="{@docRoot}/bellcrank.statics/bellcrank/statics/device/doc-files/signs.html">The page of
+ * signs</a> shows all of them in figures.
  */
 @org.jspecify.annotations.NullMarked
 module bellcrank.statics {

@@ -28,12 +28,9 @@ record Api(Map<String, Set<String>> facts) {
    * @param needed jars that it needs
    */
   static Api of(Path jar, List<Path> needed) throws ReflectiveOperationException {
-    ModuleDescriptor module =
-        ModuleFinder.of(jar).findAll().iterator().next().descriptor();
+    ModuleDescriptor module = ModuleFinder.of(jar).findAll().iterator().next().descriptor();
     Set<String> exported =
-        module.exports().stream()
-            .map(ModuleDescriptor.Exports::source)
-            .collect(Collectors.toSet());
+        module.exports().stream().map(ModuleDescriptor.Exports::source).collect(Collectors.toSet());
     List<Path> jars = new ArrayList<>(List.of(jar));
     jars.addAll(needed);
     ClassLoader loader = Shipped.loader(jars);

@@ -72,7 +72,8 @@ final class JarsTest {
       throws IOException, ReflectiveOperationException {
     try (URLClassLoader loader = Shipped.loader(List.of(jar, JSPECIFY))) {
       for (Exports exported : module(jar).exports()) {
-        assertThat(Class.forName(exported.source() + ".package-info", false, loader).getAnnotations())
+        assertThat(
+                Class.forName(exported.source() + ".package-info", false, loader).getAnnotations())
             .as("package-info.java of " + exported.source())
             .extracting(one -> one.annotationType().getName())
             .contains(NullMarked.class.getName());
@@ -98,7 +99,7 @@ final class JarsTest {
   /** Maven hands on what the list of needs says: nothing but annotations for compilers. */
   @Test
   void theBundleAsksMavenForNoLibraryThatItHolds() throws IOException {
-    String pom = Files.readString(Path.of("target", "dependency-reduced-pom.xml"));
+    String pom = Files.readString(Path.of("dependency-reduced-pom.xml"));
     String needs = pom.substring(pom.lastIndexOf("<dependencies>", pom.indexOf("jspecify")));
     assertThat(needs).contains("<artifactId>jspecify</artifactId>");
     assertThat(needs)

@@ -36,7 +36,8 @@ final class JavaConsumersTest {
     Path classes = folder.resolve("classes");
     Run.compile(CONSUMERS.resolve("ladder"), classes, "-cp", Shipped.path(jars)).told();
     String path = Shipped.path(Stream.concat(Stream.of(classes), jars.stream()).toList());
-    assertThat(Run.java("-cp", path, "yard.Ladder").told().lines()).containsExactlyElementsOf(ANSWERS);
+    assertThat(Run.java("-cp", path, "yard.Ladder").told().lines())
+        .containsExactlyElementsOf(ANSWERS);
   }
 
   @ParameterizedTest
@@ -70,7 +71,8 @@ final class JavaConsumersTest {
     String bin = image.resolve("bin").toString();
     assertThat(Run.program(List.of(Path.of(bin, "ladder").toString())).told().lines())
         .containsExactlyElementsOf(ANSWERS);
-    assertThat(Run.program(List.of(Path.of(bin, "java").toString(), "--list-modules")).told().lines())
+    assertThat(
+            Run.program(List.of(Path.of(bin, "java").toString(), "--list-modules")).told().lines())
         .map(line -> line.replaceFirst("@.*", ""))
         .containsExactlyInAnyOrder("bellcrank.statics", "java.base", "java.xml", "yard");
   }

@@ -54,8 +54,7 @@ record Run(int status, String output) {
   /** Runs any program. */
   static Run program(List<String> command) throws IOException {
     Process process = new ProcessBuilder(command).redirectErrorStream(true).start();
-    String output =
-        new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    String output = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     try {
       return new Run(process.waitFor(), output);
     } catch (InterruptedException e) {

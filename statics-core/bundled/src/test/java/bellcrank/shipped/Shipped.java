@@ -88,8 +88,7 @@ final class Shipped {
       if (entry == null) {
         throw new AssertionError(jar.getFileName() + " has no " + name);
       }
-      return new String(
-          file.getInputStream(entry).readAllBytes(), StandardCharsets.UTF_8);
+      return new String(file.getInputStream(entry).readAllBytes(), StandardCharsets.UTF_8);
     } catch (IOException e) {
       throw new UncheckedIOException(jar.toString(), e);
     }

@@ -123,7 +123,8 @@ final class TypeFactsTest {
         .anyMatch(line -> line.startsWith("T had: may be extended"))
         .anyMatch(line -> line.startsWith("T had: void drawn()"));
     assertThat(lost(Base.class, Base.Lax.class))
-        .anyMatch(line -> line.contains("told(String...); has now: ") && line.contains("@Nullable"));
+        .anyMatch(
+            line -> line.contains("told(String...); has now: ") && line.contains("@Nullable"));
     assertThat(lost(Base.class, Base.class)).isEmpty();
   }
 

@@ -14,6 +14,10 @@ import java.util.function.DoubleBinaryOperator;
 /**
  * A device as it is drawn: points, bodies, connections, loads and cases. Immutable and validated;
  * made by {@link #named(String)}. Two devices are equal if all their parts are.
+ *
+ * <p>Signs are shown in figures on <a
+ * href="{@docRoot}/bellcrank.statics/bellcrank/statics/device/doc-files/signs.html">the page of
+ * signs</a>.
  */
 public final class Device {
 

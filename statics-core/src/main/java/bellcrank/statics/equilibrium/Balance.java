@@ -25,6 +25,10 @@ import java.util.Set;
  *
  * <p>One-sided parts (lines, one-sided rollers, contacts) are taken as holding; where the balance
  * needs from one of them what it cannot give, it is among the {@link #violations()}.
+ *
+ * <p>Signs are shown in figures on <a
+ * href="{@docRoot}/bellcrank.statics/bellcrank/statics/device/doc-files/signs.html">the page of
+ * signs</a>.
  */
 public final class Balance {
 

@@ -28,6 +28,10 @@ import java.util.Optional;
  * <p>Values are for all equal parts of the member together. A connection acts at its point: the
  * width of a base or the length of a clamp is not regarded. A sheave hands the forces of its rope
  * on at its centre.
+ *
+ * <p>Signs are shown in figures on <a
+ * href="{@docRoot}/bellcrank.statics/bellcrank/statics/device/doc-files/signs.html#inside">the page
+ * of signs</a>.
  */
 public final class BarForces {
 
