@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -22,16 +23,16 @@ final class LibraryNoticeTest {
 
   @Test
   void everyLibraryIsNamedWithItsLicence() throws IOException {
-    TreeMap<String, String> needed = new TreeMap<>();
+    Map<String, String> needed = new TreeMap<>();
     read(Path.of("target", "third-party.txt"), NEEDED, 2, 1, needed);
-    TreeMap<String, String> named = new TreeMap<>();
+    Map<String, String> named = new TreeMap<>();
     read(Path.of("src", "main", "resources", "META-INF", "NOTICE"), NAMED, 1, 2, named);
     assertThat(needed).hasSizeGreaterThan(10);
     assertThat(named).isEqualTo(needed);
   }
 
   private static void read(
-      Path file, Pattern pattern, int name, int licence, TreeMap<String, String> into)
+      Path file, Pattern pattern, int name, int licence, Map<String, String> into)
       throws IOException {
     for (String line : Files.readAllLines(file)) {
       Matcher found = pattern.matcher(line);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -30,14 +31,14 @@ final class NoticeTest {
   @ParameterizedTest
   @MethodSource("jars")
   void everyLibraryIsNamedWithItsLicence(Path jar) throws IOException {
-    TreeMap<String, String> needed = new TreeMap<>();
+    Map<String, String> needed = new TreeMap<>();
     for (String line : Files.readAllLines(Path.of("target", "third-party.txt"))) {
       Matcher found = NEEDED.matcher(line);
       if (found.matches()) {
         needed.put(found.group(2), found.group(1));
       }
     }
-    TreeMap<String, String> named = new TreeMap<>();
+    Map<String, String> named = new TreeMap<>();
     Shipped.text(jar, "META-INF/NOTICE")
         .lines()
         .map(NAMED::matcher)
