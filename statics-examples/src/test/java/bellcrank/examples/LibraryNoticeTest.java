@@ -24,7 +24,7 @@ final class LibraryNoticeTest {
   @Test
   void everyLibraryIsNamedWithItsLicence() throws IOException {
     Map<String, String> needed = new TreeMap<>();
-    read(Path.of("target", "third-party.txt"), NEEDED, 2, 1, needed);
+    read(Path.of("target", "third-party", "third-party.txt"), NEEDED, 2, 1, needed);
     Map<String, String> named = new TreeMap<>();
     read(Path.of("src", "main", "resources", "META-INF", "NOTICE"), NAMED, 1, 2, named);
     assertThat(needed).hasSizeGreaterThan(10);

@@ -62,7 +62,7 @@ final class JavaConsumersTest {
             "yard",
             "--launcher",
             "ladder=yard/yard.Ladder",
-            "--strip-debug",
+            "--strip-java-debug-attributes",
             "--no-header-files",
             "--no-man-pages",
             "--output",

@@ -32,7 +32,7 @@ final class NoticeTest {
   @MethodSource("jars")
   void everyLibraryIsNamedWithItsLicence(Path jar) throws IOException {
     Map<String, String> needed = new TreeMap<>();
-    for (String line : Files.readAllLines(Path.of("target", "third-party.txt"))) {
+    for (String line : Files.readAllLines(Path.of("target", "third-party", "third-party.txt"))) {
       Matcher found = NEEDED.matcher(line);
       if (found.matches()) {
         needed.put(found.group(2), found.group(1));
