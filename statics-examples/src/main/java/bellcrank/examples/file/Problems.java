@@ -43,8 +43,7 @@ final class Problems {
     // problems of the model quote names as they are, with line breaks if they have some
     String shown = Excerpt.phrase(phrase);
     found.add(
-        new FileProblem(
-            file, mark.line(), mark.column(), where, shown, Excerpt.phrase(wanted)));
+        new FileProblem(file, mark.line(), mark.column(), where, shown, Excerpt.phrase(wanted)));
   }
 
   boolean none() {
