@@ -29,6 +29,7 @@ module bellcrank.statics {
   exports bellcrank.statics.limits;
   exports bellcrank.statics.motion;
   exports bellcrank.statics.strength;
+  exports bellcrank.statics.study;
   exports bellcrank.statics.drawing;
   exports bellcrank.statics.explain;
   exports bellcrank.statics.harness;

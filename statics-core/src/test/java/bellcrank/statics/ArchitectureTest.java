@@ -43,6 +43,7 @@ class ArchitectureTest {
   private static final String LIMITS = "bellcrank.statics.limits..";
   private static final String MOTION = "bellcrank.statics.motion..";
   private static final String STRENGTH = "bellcrank.statics.strength..";
+  private static final String STUDY = "bellcrank.statics.study..";
   private static final String DRAWING = "bellcrank.statics.drawing..";
   private static final String EXPLAIN = "bellcrank.statics.explain..";
   private static final String HARNESS = "bellcrank.statics.harness..";
@@ -124,7 +125,10 @@ class ArchitectureTest {
       noClasses()
           .that()
           .resideOutsideOfPackages(
-              "..limits.internal..", "..motion.internal..", "..strength.internal..")
+              "..limits.internal..",
+              "..motion.internal..",
+              "..strength.internal..",
+              "..study.internal..")
           .should()
           .dependOnClassesThat()
           .resideInAPackage("org.hipparchus..");
@@ -155,6 +159,24 @@ class ArchitectureTest {
           .should()
           .dependOnClassesThat()
           .resideInAnyPackage(LIMITS, MOTION, "..internal..", "java.awt..");
+
+  @ArchTest
+  static final ArchRule studiesComeLast =
+      noClasses()
+          .that()
+          .resideOutsideOfPackage(STUDY)
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage(STUDY);
+
+  @ArchTest
+  static final ArchRule studiesAskWhatTheLayersBelowAnswer =
+      noClasses()
+          .that()
+          .resideInAPackage(STUDY)
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage(DRAWING, EXPLAIN);
 
   @ArchTest
   static final ArchRule onlyTheHarnessNeedsDrawings =

@@ -363,19 +363,7 @@ public final class Device {
    * @return a new builder
    */
   public DeviceBuilder toBuilder() {
-    DeviceBuilder builder = new DeviceBuilder(name).gravity(gravity);
-    points.forEach((key, point) -> builder.point(key, point));
-    members.forEach(builder::member);
-    joints.forEach(builder::joint);
-    connections.forEach(builder::connect);
-    loads.forEach(builder::load);
-    counts.forEach(builder::count);
-    // a lone case of all loads is what a device without stated cases has
-    if (!cases.equals(List.of(LoadCase.ALL_LOADS))) {
-      cases.forEach(builder::loadCase);
-    }
-    advantage.ifPresent(pair -> builder.advantage(pair.effort(), pair.resistance()));
-    return builder;
+    return DeviceDraft.of(this).builder();
   }
 
   private List<Object> parts() {

@@ -397,6 +397,26 @@ public final class Limits {
   }
 
   /**
+   * Answers an ask of a device: by limits where they decide it or some part is one-sided, rough or
+   * a screw that is turned, else by the balance alone.
+   *
+   * @param device the device
+   * @param loadCase its loads
+   * @param pose where its bodies are
+   * @param foundations the ground under contact bases
+   * @param ask what is asked; a case that it names is not looked at
+   * @return the answer, or why there is none
+   * @throws bellcrank.statics.device.ModelException if the ask or a foundation names what the
+   *     device does not have
+   */
+  public static Answer answer(
+      Device device, LoadCase loadCase, Pose pose, List<Foundation> foundations, Ask ask) {
+    return decide(ask) || concern(device)
+        ? of(device, loadCase, pose, foundations).answer(ask)
+        : Balance.of(device, loadCase, pose).answer(ask);
+  }
+
+  /**
    * The answer to an ask: those for limits from here, all others from the balance. An {@code in
    * case} of the ask is not regarded: these limits are of one case.
    *

@@ -6,7 +6,6 @@ import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.device.ModelException;
 import bellcrank.statics.device.Pose;
 import bellcrank.statics.equilibrium.Answer;
-import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.ground.Foundation;
 import bellcrank.statics.limits.Limits;
 import bellcrank.statics.motion.internal.RootSearch;
@@ -115,10 +114,7 @@ final class FindSearch {
 
   private Answer answer(Stand stand) {
     Answer answer =
-        Limits.decide(ask) || Limits.concern(stand.device())
-            ? Limits.of(stand.device(), stand.loadCase(), stand.pose(), stand.foundations())
-                .answer(ask)
-            : Balance.of(stand.device(), stand.loadCase(), stand.pose()).answer(ask);
+        Limits.answer(stand.device(), stand.loadCase(), stand.pose(), stand.foundations(), ask);
     if (answer instanceof Answer.Words || answer instanceof Answer.LineOfAction) {
       throw new ModelException(
           stand.device().name(), "ask", ask.text(), "an ask that is answered by a number");

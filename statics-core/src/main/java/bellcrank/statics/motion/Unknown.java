@@ -2,6 +2,7 @@ package bellcrank.statics.motion;
 
 import bellcrank.statics.device.Couple;
 import bellcrank.statics.device.Device;
+import bellcrank.statics.device.DeviceDraft;
 import bellcrank.statics.device.Force;
 import bellcrank.statics.device.Load;
 import bellcrank.statics.device.ModelException;
@@ -13,9 +14,7 @@ import bellcrank.statics.geometry.Frame;
 import bellcrank.statics.geometry.Point;
 import bellcrank.statics.geometry.Vector;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
 
@@ -75,9 +74,9 @@ public final class Unknown {
     names.forEach(device::point);
     return value -> {
       Frame frame = frames.apply(finite(device.name(), value));
-      Map<String, Point> places = new TreeMap<>();
-      names.forEach(point -> places.put(point, frame.apply(device.point(point))));
-      return Changed.points(device, places);
+      DeviceDraft draft = DeviceDraft.of(device);
+      names.forEach(point -> draft.point(point, frame.apply(device.point(point))));
+      return draft.build();
     };
   }
 
@@ -92,8 +91,7 @@ public final class Unknown {
   public static DoubleFunction<Device> mass(Device device, String load) {
     Weight drawn =
         named(device, load, "a weight", one -> one instanceof Weight w ? Optional.of(w) : none());
-    return mass ->
-        Changed.load(device, new Weight(load, drawn.body(), drawn.at(), finite(load, mass)));
+    return mass -> changed(device, new Weight(load, drawn.body(), drawn.at(), finite(load, mass)));
   }
 
   /**
@@ -113,8 +111,7 @@ public final class Unknown {
             one -> one instanceof Force f && f.vector().norm() > 0 ? Optional.of(f) : none());
     Direction along = Direction.from(drawn.vector());
     return size ->
-        Changed.load(
-            device, new Force(load, drawn.body(), drawn.at(), along.times(finite(load, size))));
+        changed(device, new Force(load, drawn.body(), drawn.at(), along.times(finite(load, size))));
   }
 
   /**
@@ -132,7 +129,7 @@ public final class Unknown {
             load,
             "a load with a direction",
             one -> hasDirection(one) ? Optional.of(one) : none());
-    return angle -> Changed.load(device, directed(drawn, Direction.ofAngle(finite(load, angle))));
+    return angle -> changed(device, directed(drawn, Direction.ofAngle(finite(load, angle))));
   }
 
   private static boolean hasDirection(Load load) {
@@ -167,7 +164,7 @@ public final class Unknown {
     Couple drawn =
         named(device, load, "a couple", one -> one instanceof Couple c ? Optional.of(c) : none());
     return moment ->
-        Changed.load(device, new Couple(load, drawn.member(), finite(load, moment), drawn.at()));
+        changed(device, new Couple(load, drawn.member(), finite(load, moment), drawn.at()));
   }
 
   /**
@@ -220,8 +217,8 @@ public final class Unknown {
     }
     Point from = device.point(drawn.from());
     Direction along = Direction.from(from, device.point(drawn.to()));
-    Map<String, Point> end = Map.of(drawn.to(), from.plus(along.times(length)));
-    return Changed.loadAndPoints(device, changed, end);
+    Point end = from.plus(along.times(length));
+    return DeviceDraft.of(device).load(changed).point(drawn.to(), end).build();
   }
 
   private static SpreadLoad spread(
@@ -241,8 +238,12 @@ public final class Unknown {
       Frame turned = Frame.turnAbout(Point.ORIGIN, -finite(device.name(), slope));
       Vector drawn = device.gravity();
       Point gravity = turned.apply(Point.of(drawn.x(), drawn.y()));
-      return Changed.gravity(device, Vector.of(gravity.x(), gravity.y()));
+      return DeviceDraft.of(device).gravity(Vector.of(gravity.x(), gravity.y())).build();
     };
+  }
+
+  private static Device changed(Device device, Load other) {
+    return DeviceDraft.of(device).load(other).build();
   }
 
   private static <T> Optional<T> none() {

@@ -95,6 +95,16 @@ public final class Sizing {
   }
 
   /**
+   * The same sections and materials with other details.
+   *
+   * @param others all details of the copy
+   * @return a copy; details stated before are left out
+   */
+  public Sizing withDetails(List<Detail> others) {
+    return new Sizing(method, parts, bars, List.copyOf(others));
+  }
+
+  /**
    * Section and material of a strut, or of a member as a whole.
    *
    * @param part name of a member or strut

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import bellcrank.statics.device.Device;
+import bellcrank.statics.device.DeviceDraft;
 import bellcrank.statics.device.End;
 import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.geometry.Direction;
@@ -61,7 +62,9 @@ class FindProperties {
     DoubleFunction<Device> shifted =
         value -> {
           Device device = family.apply(value);
-          return Changed.points(device, shift(device, aside));
+          DeviceDraft draft = DeviceDraft.of(device);
+          shift(device, aside).forEach(draft::point);
+          return draft.build();
         };
     Find here = Find.of(family, -1, 1, "stay.tension", 1500);
     Find there = Find.of(shifted, -1, 1, "stay.tension", 1500);

@@ -1,0 +1,28 @@
+package bellcrank.statics.study;
+
+import bellcrank.statics.device.ModelException;
+import bellcrank.statics.units.Dimension;
+
+/** What is behind an {@link Input}: how the number is called, read and put. */
+interface InputNumber {
+
+  /** The text of the input, which the parser reads again. */
+  String text();
+
+  /** What kind of quantity it is. */
+  Dimension dimension();
+
+  /**
+   * The number as it stands in a draft.
+   *
+   * @throws ModelException if the model has no such number
+   */
+  double read(Draft draft);
+
+  /**
+   * Puts another number.
+   *
+   * @throws ModelException if the model has no such number, or it cannot be this
+   */
+  void write(Draft draft, double value);
+}
