@@ -12,6 +12,7 @@ import bellcrank.statics.device.Sought;
 import bellcrank.statics.device.SpreadLoad;
 import bellcrank.statics.device.Stop;
 import bellcrank.statics.geometry.Direction;
+import bellcrank.statics.study.internal.Rates;
 import bellcrank.statics.units.Dimension;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -111,6 +112,11 @@ final class ForceNumbers {
     public void write(Draft draft, double value) {
       draft.force(force, new Draft.Polar(polar(draft).direction(), value));
     }
+
+    @Override
+    public Optional<Rates> rates(Draft draft) {
+      return Optional.of(Rates.ofForce(force, polar(draft).direction().times(1)));
+    }
   }
 
   /** The direction of a force, of another load, or of what a part pushes or slides along. */
@@ -156,6 +162,15 @@ final class ForceNumbers {
       throw missing(draft);
     }
 
+    @Override
+    public Optional<Rates> rates(Draft draft) {
+      return Optional.of(
+          draft
+              .force(part)
+              .map(polar -> Rates.ofForce(part, polar.vector().perpendicular()))
+              .orElseGet(() -> Rates.ofNumber(InputText.DIRECTION, part)));
+    }
+
     private ModelException missing(Draft draft) {
       List<String> known = new ArrayList<>(forces(draft));
       WAYS.forEach(slot -> known.addAll(slot.names(draft)));
@@ -185,6 +200,11 @@ final class ForceNumbers {
     public void write(Draft draft, double value) {
       draft.gravity(new Draft.Polar(draft.gravity().direction(), value));
     }
+
+    @Override
+    public Optional<Rates> rates(Draft draft) {
+      return Optional.of(Rates.ofGravity(draft.gravity().direction().times(1)));
+    }
   }
 
   /** The slope of the ground of a device that is drawn as if it were level: gravity is turned. */
@@ -210,6 +230,11 @@ final class ForceNumbers {
     public void write(Draft draft, double value) {
       Direction down = Direction.from(-Math.sin(value), -Math.cos(value));
       draft.gravity(new Draft.Polar(down, draft.gravity().size()));
+    }
+
+    @Override
+    public Optional<Rates> rates(Draft draft) {
+      return Optional.of(Rates.ofGravity(draft.gravity().vector().perpendicular().times(-1)));
     }
   }
 
@@ -251,6 +276,11 @@ final class ForceNumbers {
       factors.put(load, value);
       draft.device().loadCase(new LoadCase(loadCase, factors, stated.dynamic()));
     }
+
+    @Override
+    public Optional<Rates> rates(Draft draft) {
+      return Optional.of(Rates.ofNumber("factor in " + loadCase, load));
+    }
   }
 
   /** The dynamic factor of a case. */
@@ -275,6 +305,11 @@ final class ForceNumbers {
     public void write(Draft draft, double value) {
       LoadCase stated = draft.device().loadCase(loadCase);
       draft.device().loadCase(new LoadCase(loadCase, stated.factors(), value));
+    }
+
+    @Override
+    public Optional<Rates> rates(Draft draft) {
+      return Optional.of(Rates.ofNumber(InputText.DYNAMIC, loadCase));
     }
   }
 
@@ -329,6 +364,11 @@ final class ForceNumbers {
                           : stop)
               .toList();
       draft.put(new Reeving(reeving, stops, stated.efficiency(), stated.hauling()));
+    }
+
+    @Override
+    public Optional<Rates> rates(Draft draft) {
+      return Optional.of(Rates.ofNumber("radius at " + at, reeving));
     }
   }
 }

@@ -1,7 +1,9 @@
 package bellcrank.statics.study;
 
 import bellcrank.statics.device.ModelException;
+import bellcrank.statics.study.internal.Rates;
 import bellcrank.statics.units.Dimension;
+import java.util.Optional;
 
 /** What is behind an {@link Input}: how the number is called, read and put. */
 interface InputNumber {
@@ -25,4 +27,11 @@ interface InputNumber {
    * @throws ModelException if the model has no such number, or it cannot be this
    */
   void write(Draft draft, double value);
+
+  /**
+   * How fast the numbers behind the forces change with this one.
+   *
+   * @return empty if that is not known
+   */
+  Optional<Rates> rates(Draft draft);
 }

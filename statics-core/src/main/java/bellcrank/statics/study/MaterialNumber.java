@@ -5,6 +5,7 @@ import bellcrank.statics.strength.Material;
 import bellcrank.statics.strength.PinJoint;
 import bellcrank.statics.strength.Sized;
 import bellcrank.statics.strength.Sizing;
+import bellcrank.statics.study.internal.Rates;
 import bellcrank.statics.units.Dimension;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -113,6 +114,12 @@ record MaterialNumber(Optional<Material.Strength> strength, String part) impleme
                         with(pin.material(), value),
                         pin.plates(),
                         pin.gap())));
+  }
+
+  /** No force depends on it. */
+  @Override
+  public Optional<Rates> rates(Draft draft) {
+    return Optional.of(Rates.NONE);
   }
 
   /** The material with another number, where it has that number at all. */

@@ -1,6 +1,8 @@
 package bellcrank.statics.study;
 
+import bellcrank.statics.study.internal.Rates;
 import bellcrank.statics.units.Dimension;
+import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.ToDoubleFunction;
 
@@ -28,5 +30,10 @@ record OwnNumber(
   @Override
   public void write(Draft draft, double value) {
     throw new IllegalStateException(text + " changes models, not drafts");
+  }
+
+  @Override
+  public Optional<Rates> rates(Draft draft) {
+    return Optional.empty();
   }
 }

@@ -11,6 +11,7 @@ import static bellcrank.statics.units.Dimension.MOMENT_PER_ANGLE;
 import static bellcrank.statics.units.Dimension.NUMBER;
 import static bellcrank.statics.units.Dimension.PRESSURE;
 
+import bellcrank.statics.study.internal.Rates;
 import bellcrank.statics.units.Dimension;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,6 +51,7 @@ enum PartKind {
 
   private final String words;
   private final Dimension dimension;
+  @SuppressWarnings("ImmutableEnumChecker") // made by List.of
   private final List<? extends Slot<?>> slots;
 
   PartKind(String words, Dimension dimension, List<? extends Slot<?>> slots) {
@@ -98,6 +100,11 @@ enum PartKind {
         }
       }
       throw missing(draft);
+    }
+
+    @Override
+    public Optional<Rates> rates(Draft draft) {
+      return Optional.of(Rates.ofNumber(kind.words, part));
     }
 
     private RuntimeException missing(Draft draft) {

@@ -4,8 +4,13 @@ import bellcrank.statics.device.ModelException;
 import bellcrank.statics.geometry.Direction;
 import bellcrank.statics.geometry.Frame;
 import bellcrank.statics.geometry.Point;
+import bellcrank.statics.geometry.Vector;
+import bellcrank.statics.study.internal.Rates;
 import bellcrank.statics.units.Dimension;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 
 /** Numbers that say where points are; all parts at a point go with it. */
@@ -45,6 +50,12 @@ final class PlaceNumbers {
       Point at = at(draft, point);
       draft.device().point(point, upward ? Point.of(at.x(), value) : Point.of(value, at.y()));
     }
+
+    @Override
+    public Optional<Rates> rates(Draft draft) {
+      Vector rate = upward ? Vector.of(0, 1) : Vector.of(1, 0);
+      return Optional.of(Rates.ofPoints(Map.of(point, rate)));
+    }
   }
 
   /** The distance of a point from another, which stays; the line between them keeps its slope. */
@@ -81,6 +92,12 @@ final class PlaceNumbers {
       }
       draft.device().point(point, start.plus(Direction.from(start, end).times(value)));
     }
+
+    @Override
+    public Optional<Rates> rates(Draft draft) {
+      Direction along = Direction.from(at(draft, from), at(draft, point));
+      return Optional.of(Rates.ofPoints(Map.of(point, along.times(1))));
+    }
   }
 
   /** The turn of points about another, from the stated places. */
@@ -111,6 +128,15 @@ final class PlaceNumbers {
     public void write(Draft draft, double value) {
       Frame frame = Frame.turnAbout(at(draft, about), value);
       points.forEach(point -> draft.device().point(point, frame.apply(at(draft, point))));
+    }
+
+    @Override
+    public Optional<Rates> rates(Draft draft) {
+      Map<String, Vector> rates = new HashMap<>();
+      for (String point : points) {
+        rates.put(point, at(draft, about).to(at(draft, point)).perpendicular());
+      }
+      return Optional.of(Rates.ofPoints(rates));
     }
   }
 }

@@ -1,0 +1,116 @@
+package bellcrank.statics.study;
+
+import bellcrank.statics.device.Ask;
+import bellcrank.statics.device.Device;
+import bellcrank.statics.device.LoadCase;
+import bellcrank.statics.device.Pose;
+import bellcrank.statics.equilibrium.Answer;
+import bellcrank.statics.equilibrium.Balance;
+import bellcrank.statics.limits.Limits;
+import bellcrank.statics.study.internal.BalanceRates;
+import bellcrank.statics.study.internal.Dual;
+import bellcrank.statics.study.internal.DualReader;
+import bellcrank.statics.study.internal.Rates;
+import bellcrank.statics.units.Dimension;
+import java.util.Optional;
+
+/** Finds how a figure changes with inputs: exactly where that is known, else by differences. */
+final class EffectFinder {
+
+  /** Share of an answer, or of what it is made of, by which two ways to it may differ. */
+  private static final double SAME = 1e-9;
+
+  private final Model model;
+  private final Figure figure;
+  private final FigureAnswer answer;
+  private final Optional<BalanceRates> balance;
+
+  EffectFinder(Model model, Figure figure) {
+    this.model = model;
+    this.figure = figure;
+    answer = figure.of(model);
+    balance =
+        figure instanceof Figure.OfAsk one && isOfBalance(one.ask())
+            ? Optional.of(BalanceRates.of(model.device(), loadCase()))
+            : Optional.empty();
+  }
+
+  FigureAnswer answer() {
+    return answer;
+  }
+
+  private LoadCase loadCase() {
+    return figure.loadCase(model.device());
+  }
+
+  /** Whether the balance alone answers an ask. */
+  private boolean isOfBalance(Ask ask) {
+    return answer instanceof FigureAnswer.Is
+        && !Limits.decide(ask)
+        && Balance.of(model.device(), loadCase(), Pose.DRAWN).answer(ask) instanceof Answer.Value;
+  }
+
+  Effect effect(Input input) {
+    double value = input.value(model);
+    if (answer instanceof FigureAnswer.None none) {
+      String why = "there is no answer: " + none.why();
+      return new Effect(input, value, new Effect.Change.None(why), Effect.How.NOT_FOUND);
+    }
+    FigureAnswer.Is stated = (FigureAnswer.Is) answer;
+    Optional<Rates> rates = input.number().rates(new Draft(model));
+    if (balance.isPresent() && rates.isPresent()) {
+      Optional<Effect.Change> exact = ofBalance(balance.get(), rates.get(), stated);
+      if (exact.isPresent()) {
+        return new Effect(input, value, exact.get(), Effect.How.SOLVED);
+      }
+    }
+    Effect.Change change =
+        new Differences(model, figure, input, value, stated.si(), step(input, value)).find();
+    return new Effect(input, value, change, Effect.How.DIFFERENCES);
+  }
+
+  private Optional<Effect.Change> ofBalance(
+      BalanceRates solved, Rates rates, FigureAnswer.Is stated) {
+    Optional<DualReader> reader = solved.at(rates);
+    if (reader.isEmpty()) {
+      return Optional.of(
+          new Effect.Change.None(
+              "a change of it takes the balance away, or changes what statics fixes"));
+    }
+    Optional<Dual> read = reader.get().read(((Figure.OfAsk) figure).ask());
+    boolean sure =
+        read.isPresent()
+            && Double.isFinite(read.get().rate())
+            && Math.abs(read.get().value() - stated.si())
+                <= SAME * Math.max(Math.abs(stated.si()), scale(solved, stated.dimension()));
+    return sure
+        ? Optional.of(new Effect.Change.Smooth(read.orElseThrow().rate() + 0.0))
+        : Optional.empty();
+  }
+
+  private double scale(BalanceRates solved, Dimension dimension) {
+    double size = model.device().size();
+    return switch (dimension) {
+      case FORCE -> solved.scale();
+      case MOMENT -> solved.scale() * size;
+      case FORCE_PER_LENGTH -> solved.scale() / size;
+      case LENGTH -> size;
+      case ANGLE -> 1;
+      default -> 0;
+    };
+  }
+
+  /** The first step of differences: far enough for rounding, near enough to be smooth. */
+  private double step(Input input, double value) {
+    double natural =
+        switch (input.dimension()) {
+          case LENGTH -> model.device().size();
+          case ANGLE -> 1;
+          default -> 0;
+        };
+    double size = value == 0 ? natural : Math.abs(value);
+    Device device = model.device();
+    double coarse = input.dimension() == Dimension.LENGTH ? Math.min(size, device.size()) : size;
+    return 0.02 * (coarse > 0 ? coarse : 1);
+  }
+}

@@ -1,0 +1,125 @@
+package bellcrank.statics.study;
+
+import bellcrank.statics.units.Dimension;
+import bellcrank.statics.units.Quantity;
+import bellcrank.statics.units.Unit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/** Tells effects in sentences. */
+final class EffectWords {
+
+  private static final int DIGITS = 3;
+
+  /** Share of a figure, or of the largest effect, below which a step has no effect on it. */
+  static final double NOTHING = 1e-11;
+
+  /** Relative difference of two effects below which they matter alike. */
+  private static final double ALIKE = 1e-6;
+
+  private final Sensitivities of;
+  private final String figure;
+
+  EffectWords(Sensitivities of) {
+    this.of = of;
+    figure = of.figure().text();
+  }
+
+  List<String> all() {
+    List<String> words = new ArrayList<>();
+    List<Effect> ranked = of.ranked();
+    for (int k = 0; k < ranked.size(); k++) {
+      words.add(sentence(ranked.get(k)) + (k == 0 ? most(ranked) : "") + ".");
+    }
+    return List.copyOf(words);
+  }
+
+  private String most(List<Effect> ranked) {
+    if (ranked.size() < 2 || isNothing(ranked.get(0))) {
+      return "";
+    }
+    double first = size(ranked.get(0));
+    long alike = ranked.stream().filter(one -> size(one) >= first * (1 - ALIKE)).count();
+    return alike == 1
+        ? "; this input matters most"
+        : "; " + alike + " inputs matter most and alike";
+  }
+
+  private static double size(Effect effect) {
+    return Sensitivities.size(effect, Sensitivities.step(effect));
+  }
+
+  private boolean isNothing(Effect effect) {
+    double stated = of.answer().number().orElse(0);
+    double largest = of.ranked().stream().mapToDouble(EffectWords::size).max().orElse(0);
+    return size(effect) >= 0
+        && size(effect) <= NOTHING * Math.max(Math.abs(stated), Math.max(0, largest));
+  }
+
+  private String sentence(Effect effect) {
+    String input = effect.input().text();
+    if (effect.change() instanceof Effect.Change.None none) {
+      return "What " + input + " does to " + figure + " cannot be told: " + none.why();
+    }
+    String found = effect.how() == Effect.How.DIFFERENCES ? " (found by differences)" : "";
+    if (isNothing(effect)) {
+      return capital(input) + " has no effect on " + figure + found;
+    }
+    EffectStep step = Sensitivities.step(effect);
+    if (effect.change() instanceof Effect.Change.Kinked kinked) {
+      return capital(step.words() + " more of " + input)
+          + " "
+          + does(kinked.above() * step.size())
+          + ", "
+          + step.words()
+          + " less "
+          + does(-kinked.below() * step.size())
+          + ": another condition decides on either side"
+          + found;
+    }
+    double rate = effect.rate().orElseThrow();
+    return capital(step.words() + " more of " + input) + " " + does(rate * step.size()) + found;
+  }
+
+  private String does(double change) {
+    FigureAnswer.Is stated = (FigureAnswer.Is) of.answer();
+    if (Math.abs(change) <= NOTHING * Math.abs(stated.si())) {
+      return "leaves " + figure + " as it is";
+    }
+    return (change > 0 ? "raises " : "lowers ") + figure + " by " + amount(change, stated);
+  }
+
+  private static String amount(double change, FigureAnswer.Is stated) {
+    double share = Math.abs(change / stated.si());
+    String size = text(Math.abs(change), stated.dimension());
+    if (!(share < 10) || share == 0) {
+      return size;
+    }
+    String percent = percent(share);
+    return stated.si() > 0 ? percent + " (" + size + ")" : size + " (" + percent + " of its size)";
+  }
+
+  private static String percent(double share) {
+    return new Quantity(share, Dimension.NUMBER).format(Unit.parse("%"), DIGITS);
+  }
+
+  /** In the unit in which such quantities are easily read. */
+  static String text(double si, Dimension dimension) {
+    String unit =
+        switch (dimension) {
+          case LENGTH -> "mm";
+          case ANGLE -> "deg";
+          default -> "";
+        };
+    if (dimension == Dimension.NUMBER) {
+      return new Quantity(si, dimension).format(dimension.si(), DIGITS);
+    }
+    Unit found = unit.isEmpty() ? dimension.si() : Unit.parse(unit);
+    return new Quantity(si, dimension).format(found, DIGITS);
+  }
+
+  private static String capital(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+}

@@ -1,0 +1,89 @@
+package bellcrank.statics.study.internal;
+
+import bellcrank.statics.device.Device;
+import bellcrank.statics.device.LoadCase;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.ejml.data.DMatrixRMaj;
+import org.ejml.dense.row.CommonOps_DDRM;
+
+/**
+ * How the forces of a balance change with an input: with A·f + b = 0 they change by −A⁻¹·(A'·f +
+ * b'), where the right side is the rate at which the known forces fall out of balance. The equations
+ * are solved once; each input costs their evaluation with rates and one more solution.
+ */
+public final class BalanceRates {
+
+  /** Share of the rates above which what no force can take is no rounding. */
+  private static final double LEFT_OVER = 1e-9;
+
+  private final DualDevice stated;
+  private final Factored factored;
+  private final double[] forces;
+  private final boolean balanced;
+  private final double scale;
+
+  private BalanceRates(DualDevice stated) {
+    this.stated = stated;
+    DualEquations equations = new DualEquations(stated, false);
+    factored = Factored.of(equations.matrix());
+    DMatrixRMaj loads = equations.loads();
+    CommonOps_DDRM.changeSign(loads);
+    scale = Math.max(CommonOps_DDRM.elementMaxAbs(loads), 1e-300);
+    balanced = factored.leftOver(loads) <= LEFT_OVER * scale * Math.sqrt(loads.numRows + 1);
+    forces = factored.solve(loads).data;
+  }
+
+  /**
+   * The balance of a device as drawn.
+   *
+   * @param device the device
+   * @param loadCase its loads
+   */
+  public static BalanceRates of(Device device, LoadCase loadCase) {
+    return new BalanceRates(new DualDevice(device, loadCase, Rates.NONE));
+  }
+
+  /** The largest of loads and forces, in N. */
+  public double scale() {
+    double largest = scale;
+    for (double force : forces) {
+      largest = Math.max(largest, Math.abs(force));
+    }
+    return largest;
+  }
+
+  /**
+   * The forces with their rates.
+   *
+   * @param rates how fast the numbers of the device change with an input
+   * @return empty if there is no balance that lasts: if a change of the input takes it away, or
+   *     makes forces statically determined that were not
+   */
+  public Optional<DualReader> at(Rates rates) {
+    if (!balanced) {
+      return Optional.empty();
+    }
+    DualDevice moving = stated.with(rates);
+    DualEquations equations = new DualEquations(moving, false);
+    DMatrixRMaj right = equations.imbalance(forces);
+    CommonOps_DDRM.changeSign(right);
+    double size = equations.sizeOfRates(forces);
+    boolean lasting =
+        factored.leftOver(right) <= LEFT_OVER * size && factored.keepsRank(equations.matrixRates());
+    if (!lasting) {
+      return Optional.empty();
+    }
+    double[] changes = factored.solve(right).data;
+    return Optional.of(new DualReader(moving, equations, duals(forces, changes)));
+  }
+
+  private static List<Dual> duals(double[] values, double[] rates) {
+    List<Dual> all = new ArrayList<>();
+    for (int k = 0; k < values.length; k++) {
+      all.add(new Dual(values[k], rates[k]));
+    }
+    return all;
+  }
+}
