@@ -3,6 +3,7 @@ package bellcrank.statics.study;
 import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.LoadCase;
+import bellcrank.statics.device.Measure;
 import bellcrank.statics.device.Pose;
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.equilibrium.Balance;
@@ -10,6 +11,7 @@ import bellcrank.statics.limits.Limits;
 import bellcrank.statics.study.internal.BalanceRates;
 import bellcrank.statics.study.internal.Dual;
 import bellcrank.statics.study.internal.DualReader;
+import bellcrank.statics.study.internal.LimitRates;
 import bellcrank.statics.study.internal.Rates;
 import bellcrank.statics.units.Dimension;
 import java.util.Optional;
@@ -20,10 +22,17 @@ final class EffectFinder {
   /** Share of an answer, or of what it is made of, by which two ways to it may differ. */
   private static final double SAME = 1e-9;
 
+  /** Share of a limit by which two ways to it may differ. */
+  private static final double SAME_LIMIT = 1e-7;
+
+  /** Relative difference of the rates on both sides of a limit that is no rounding. */
+  private static final double KINK = 1e-7;
+
   private final Model model;
   private final Figure figure;
   private final FigureAnswer answer;
   private final Optional<BalanceRates> balance;
+  private Optional<Optional<LimitRates>> limit = Optional.empty();
 
   EffectFinder(Model model, Figure figure) {
     this.model = model;
@@ -56,6 +65,10 @@ final class EffectFinder {
       String why = "there is no answer: " + none.why();
       return new Effect(input, value, new Effect.Change.None(why), Effect.How.NOT_FOUND);
     }
+    if (isCount()) {
+      String why = "a count does not change by a little";
+      return new Effect(input, value, new Effect.Change.None(why), Effect.How.NOT_FOUND);
+    }
     FigureAnswer.Is stated = (FigureAnswer.Is) answer;
     Optional<Rates> rates = input.number().rates(new Draft(model));
     if (balance.isPresent() && rates.isPresent()) {
@@ -64,20 +77,56 @@ final class EffectFinder {
         return new Effect(input, value, exact.get(), Effect.How.SOLVED);
       }
     }
+    if (rates.isPresent() && limit().isPresent()) {
+      Optional<LimitRates.Sides> sides = limit().get().at(rates.get());
+      if (sides.isPresent()) {
+        return new Effect(input, value, change(sides.get()), Effect.How.AT_LIMIT);
+      }
+    }
     Effect.Change change =
         new Differences(model, figure, input, value, stated.si(), step(input, value)).find();
     return new Effect(input, value, change, Effect.How.DIFFERENCES);
   }
 
+  private static Effect.Change change(LimitRates.Sides sides) {
+    double size = Math.max(Math.abs(sides.below()), Math.abs(sides.above()));
+    return Math.abs(sides.below() - sides.above()) <= KINK * size
+        ? new Effect.Change.Smooth(sides.above())
+        : new Effect.Change.Kinked(sides.below(), sides.above());
+  }
+
+  /** The limit that the figure is, once it is asked for. */
+  private Optional<LimitRates> limit() {
+    if (limit.isEmpty()) {
+      limit =
+          Optional.of(
+              new LimitOf(model, figure)
+                  .find((FigureAnswer.Is) answer)
+                  .filter(found -> isStated(found.value())));
+    }
+    return limit.get();
+  }
+
+  private boolean isStated(double value) {
+    double stated = answer.number().orElseThrow();
+    return Math.abs(value - stated) <= SAME_LIMIT * Math.max(1e-6, Math.abs(stated));
+  }
+
+  private boolean isCount() {
+    return figure instanceof Figure.OfAsk one
+        && (one.ask().measure() == Measure.FREEDOMS || one.ask().measure() == Measure.REDUNDANCY);
+  }
+
   private Optional<Effect.Change> ofBalance(
       BalanceRates solved, Rates rates, FigureAnswer.Is stated) {
+    Ask ask = ((Figure.OfAsk) figure).ask();
     Optional<DualReader> reader = solved.at(rates);
-    if (reader.isEmpty()) {
+    Optional<Dual> read = reader.orElseGet(() -> solved.withoutForces(rates)).read(ask);
+    if (reader.isEmpty() && read.filter(one -> Double.isFinite(one.value())).isEmpty()) {
       return Optional.of(
           new Effect.Change.None(
               "a change of it takes the balance away, or changes what statics fixes"));
     }
-    Optional<Dual> read = reader.get().read(((Figure.OfAsk) figure).ask());
     boolean sure =
         read.isPresent()
             && Double.isFinite(read.get().rate())

@@ -5,7 +5,6 @@ import bellcrank.statics.units.Quantity;
 import bellcrank.statics.units.Unit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** Tells effects in sentences. */
 final class EffectWords {
@@ -64,11 +63,13 @@ final class EffectWords {
     }
     String found = effect.how() == Effect.How.DIFFERENCES ? " (found by differences)" : "";
     if (isNothing(effect)) {
-      return capital(input) + " has no effect on " + figure + found;
+      return "A change of " + input + " has no effect on " + figure + found;
     }
     EffectStep step = Sensitivities.step(effect);
     if (effect.change() instanceof Effect.Change.Kinked kinked) {
-      return capital(step.words() + " more of " + input)
+      return step.words()
+          + " more of "
+          + input
           + " "
           + does(kinked.above() * step.size())
           + ", "
@@ -79,7 +80,7 @@ final class EffectWords {
           + found;
     }
     double rate = effect.rate().orElseThrow();
-    return capital(step.words() + " more of " + input) + " " + does(rate * step.size()) + found;
+    return step.words() + " more of " + input + " " + does(rate * step.size()) + found;
   }
 
   private String does(double change) {
@@ -117,9 +118,5 @@ final class EffectWords {
     }
     Unit found = unit.isEmpty() ? dimension.si() : Unit.parse(unit);
     return new Quantity(si, dimension).format(found, DIGITS);
-  }
-
-  private static String capital(String text) {
-    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 }

@@ -104,7 +104,10 @@ enum PartKind {
 
     @Override
     public Optional<Rates> rates(Draft draft) {
-      return Optional.of(Rates.ofNumber(kind.words, part));
+      // with its first friction a part gets a force that it did not have
+      return kind == FRICTION && read(draft) == 0
+          ? Optional.empty()
+          : Optional.of(Rates.ofNumber(kind.words, part));
     }
 
     private RuntimeException missing(Draft draft) {

@@ -3,6 +3,7 @@ package bellcrank.statics.study.internal;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.LoadCase;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.ejml.data.DMatrixRMaj;
@@ -77,6 +78,18 @@ public final class BalanceRates {
     }
     double[] changes = factored.solve(right).data;
     return Optional.of(new DualReader(moving, equations, duals(forces, changes)));
+  }
+
+  /**
+   * What does not depend on forces, with its rates; all else is not a number.
+   *
+   * @param rates how fast the numbers of the device change with an input
+   */
+  public DualReader withoutForces(Rates rates) {
+    DualDevice moving = stated.with(rates);
+    List<Dual> none =
+        Collections.nCopies(forces.length, new Dual(Double.NaN, Double.NaN));
+    return new DualReader(moving, new DualEquations(moving, false), none);
   }
 
   private static List<Dual> duals(double[] values, double[] rates) {

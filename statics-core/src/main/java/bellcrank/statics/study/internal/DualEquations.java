@@ -59,15 +59,24 @@ final class DualEquations {
   }
 
   DMatrixRMaj loads() {
+    return loads(given, false);
+  }
+
+  /** Loads, or their rates. */
+  DMatrixRMaj loads(List<DualAction> actions, boolean rate) {
     DMatrixRMaj b = new DMatrixRMaj(rows, 1);
-    given.forEach(action -> add(b, 0, action, 1, false));
+    actions.forEach(action -> add(b, 0, action, 1, rate));
     return b;
   }
 
   /** The rate at which forces fall out of balance that stay what they are. */
   DMatrixRMaj imbalance(double[] forces) {
-    DMatrixRMaj b = new DMatrixRMaj(rows, 1);
-    given.forEach(action -> add(b, 0, action, 1, true));
+    return imbalance(forces, given);
+  }
+
+  /** The same under other loads. */
+  DMatrixRMaj imbalance(double[] forces, List<DualAction> loads) {
+    DMatrixRMaj b = loads(loads, true);
     for (DualAction action : laws.actions) {
       add(b, 0, action, forces[action.column()] * unit(action.column()), true);
     }

@@ -29,6 +29,7 @@ final class DualLoadReader {
   Optional<Dual> resultant(Subject.Resultant subject, Ask ask) {
     List<DualAction> loads =
         equations.given.stream()
+            .filter(one -> one.body() >= 0)
             .filter(one -> subject.loads().isEmpty() || subject.loads().contains(one.owner()))
             .toList();
     DualVector about = ask.about().map(at::point).orElse(DualVector.ZERO);

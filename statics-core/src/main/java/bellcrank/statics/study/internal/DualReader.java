@@ -131,6 +131,7 @@ public final class DualReader {
     List<DualAction> own =
         equations.given.stream()
             .filter(one -> one.owner().equals(load.name()))
+            .filter(one -> one.body() >= 0)
             .filter(one -> body == DualAction.NONE || one.body() == body)
             .toList();
     Measure natural = turning ? Measure.COUPLE : Measure.SIZE;

@@ -1,5 +1,7 @@
 package bellcrank.statics.study.internal;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.ejml.data.DMatrixRMaj;
 import org.ejml.dense.row.CommonOps_DDRM;
 import org.ejml.dense.row.NormOps_DDRM;
@@ -31,6 +33,16 @@ abstract class Factored {
     return new Singular(a);
   }
 
+  /** Equations of any rank, by singular values. */
+  static Factored leastSquares(DMatrixRMaj a) {
+    return new Singular(a);
+  }
+
+  abstract int rank();
+
+  /** Changes of the solution that no equation sees. */
+  abstract List<double[]> free();
+
   /** The solution; of several the least. */
   abstract DMatrixRMaj solve(DMatrixRMaj right);
 
@@ -61,6 +73,16 @@ abstract class Factored {
       solver.solve(left, more);
       CommonOps_DDRM.addEquals(x, more);
       return x;
+    }
+
+    @Override
+    int rank() {
+      return a.numCols;
+    }
+
+    @Override
+    List<double[]> free() {
+      return List.of();
     }
 
     @Override
@@ -115,6 +137,24 @@ abstract class Factored {
         }
       }
       return x;
+    }
+
+    @Override
+    int rank() {
+      return rank;
+    }
+
+    @Override
+    List<double[]> free() {
+      List<double[]> all = new ArrayList<>();
+      for (int k = rank; k < v.numCols; k++) {
+        double[] one = new double[v.numRows];
+        for (int row = 0; row < one.length; row++) {
+          one[row] = v.get(row, k);
+        }
+        all.add(one);
+      }
+      return all;
     }
 
     private static double dot(DMatrixRMaj of, int column, DMatrixRMaj with) {
