@@ -11,6 +11,7 @@ package bellcrank.statics.study.internal;
  * @param at where it acts
  * @param force the force
  * @param couple the couple
+ * @param entry where it enters the bars of its body
  */
 record DualAction(
     String owner,
@@ -19,9 +20,26 @@ record DualAction(
     int other,
     DualVector at,
     DualVector force,
-    Dual couple) {
+    Dual couple,
+    DualEntry entry) {
 
   static final int NONE = -2;
+
+  /** An action that enters where it acts. */
+  DualAction(
+      String owner,
+      int column,
+      int body,
+      int other,
+      DualVector at,
+      DualVector force,
+      Dual couple) {
+    this(owner, column, body, other, at, force, couple, new DualEntry.At(at));
+  }
+
+  DualAction entering(DualEntry where) {
+    return new DualAction(owner, column, body, other, at, force, couple, where);
+  }
 
   Dual moment(DualVector about) {
     return at.minus(about).cross(force).plus(couple);
@@ -29,6 +47,14 @@ record DualAction(
 
   /** The action of so many units. */
   DualAction times(Dual size) {
-    return new DualAction(owner, column, body, other, at, force.times(size), couple.times(size));
+    return new DualAction(
+        owner,
+        column,
+        body,
+        other,
+        at,
+        force.times(size),
+        couple.times(size),
+        entry.times(size));
   }
 }

@@ -235,8 +235,12 @@ final class DualLaws {
     DualVector pull = unit.times(multiple);
     DualVector start = a.plus(right.times(r1));
     DualVector end = b.plus(right.times(r2));
-    actions.add(new DualAction(rope.name(), column, one, two, start, pull, Dual.ZERO));
-    actions.add(new DualAction(rope.name(), column, two, one, end, pull.negative(), Dual.ZERO));
+    // a sheave, drum or post hands its rope's forces on at its centre
+    DualAction first = new DualAction(rope.name(), column, one, two, start, pull, Dual.ZERO);
+    actions.add(first.entering(new DualEntry.At(a)));
+    DualAction second =
+        new DualAction(rope.name(), column, two, one, end, pull.negative(), Dual.ZERO);
+    actions.add(second.entering(new DualEntry.At(b)));
   }
 
   private void add(Sought sought) {
@@ -268,15 +272,21 @@ final class DualLaws {
                   DualAction.NONE,
                   place,
                   DualVector.ZERO,
-                  Dual.ONE));
+                  Dual.ONE,
+                  sought.at().isPresent() ? new DualEntry.At(place) : new DualEntry.Unplaced()));
         }
       }
     }
   }
 
   private void effort(Sought sought, int body, DualVector place, DualVector way) {
-    actions.add(
-        new DualAction(
-            sought.name(), column(false), body, DualAction.NONE, place, way, Dual.ZERO));
+    DualAction action =
+        new DualAction(sought.name(), column(false), body, DualAction.NONE, place, way, Dual.ZERO);
+    if (sought.to().isPresent()) {
+      DualVector from = at.point(sought.at().orElseThrow());
+      DualVector to = at.point(sought.to().get());
+      action = action.entering(new DualEntry.Along(from, to, way, way));
+    }
+    actions.add(action);
   }
 }

@@ -5,6 +5,7 @@ import bellcrank.statics.device.Couple;
 import bellcrank.statics.device.End;
 import bellcrank.statics.device.Force;
 import bellcrank.statics.device.Load;
+import bellcrank.statics.device.Pin;
 import bellcrank.statics.device.Sought;
 import bellcrank.statics.device.Spring;
 import bellcrank.statics.device.SpreadLoad;
@@ -50,12 +51,27 @@ final class DualLoads {
           weight.at().isPresent()
               ? at.point(weight.at().get())
               : at.middleOfBars(weight.body());
-      force(weight.name(), weight.body(), place, at.gravity().times(mass));
+      DualEntry entry =
+          weight.at().isPresent() ? new DualEntry.At(place) : new DualEntry.OverBars();
+      put(
+          new DualAction(
+              weight.name(),
+              -1,
+              at.body(weight.body()),
+              DualAction.NONE,
+              place,
+              at.gravity().times(mass),
+              Dual.ZERO,
+              entry));
     } else if (load instanceof Couple couple) {
       Dual moment = at.number("moment", couple.name(), couple.moment());
       // a couple on a screw turns it about its own axis and not in the plane
       if (at.device.body(couple.member()).isPresent()) {
-        couple(couple.name(), couple.member(), DualAction.NONE, moment);
+        DualEntry entry =
+            couple.at().isPresent()
+                ? new DualEntry.At(at.point(couple.at().get()))
+                : new DualEntry.Unplaced();
+        couple(couple.name(), couple.member(), DualAction.NONE, moment, entry);
       }
     } else if (load instanceof SpreadLoad spread) {
       spread(spread);
@@ -64,8 +80,9 @@ final class DualLoads {
     } else if (load instanceof TorsionSpring twist) {
       Dual stiffness = at.number("torsion stiffness", twist.name(), twist.stiffness());
       Dual moment = stiffness.times(at.number("turned angle", twist.name(), twist.turned()));
-      couple(twist.name(), twist.body(), at.body(twist.other()), moment.negative());
-      couple(twist.name(), twist.other(), at.body(twist.body()), moment);
+      DualEntry entry = hinge(twist);
+      couple(twist.name(), twist.body(), at.body(twist.other()), moment.negative(), entry);
+      couple(twist.name(), twist.other(), at.body(twist.body()), moment, entry);
     } else if (!(load instanceof Sought)) {
       throw new IllegalStateException(load.name());
     }
@@ -75,14 +92,31 @@ final class DualLoads {
     put(owner, at.body(body), DualAction.NONE, place, force, Dual.ZERO);
   }
 
-  private void couple(String owner, String body, int other, Dual moment) {
-    put(owner, at.body(body), other, DualVector.ZERO, DualVector.ZERO, moment);
+  private void couple(String owner, String body, int other, Dual moment, DualEntry entry) {
+    put(
+        new DualAction(
+            owner, -1, at.body(body), other, DualVector.ZERO, DualVector.ZERO, moment, entry));
   }
 
   private void put(
       String owner, int body, int other, DualVector place, DualVector force, Dual couple) {
-    DualAction one = new DualAction(owner, -1, body, other, place, force, couple);
-    actions.add(one.times(at.factor(owner)));
+    put(new DualAction(owner, -1, body, other, place, force, couple));
+  }
+
+  private void put(DualAction one) {
+    actions.add(one.times(at.factor(one.owner())));
+  }
+
+  /** A torsion spring sits at the pin between its bodies, where there is just one. */
+  private DualEntry hinge(TorsionSpring twist) {
+    List<Connection> pins =
+        at.device.connections().stream()
+            .filter(Pin.class::isInstance)
+            .filter(pin -> pin.bodies().containsAll(List.of(twist.body(), twist.other())))
+            .toList();
+    return pins.size() == 1
+        ? new DualEntry.At(at.point(pins.get(0).places().get(0)))
+        : new DualEntry.Unplaced();
   }
 
   private void spread(SpreadLoad spread) {
@@ -100,12 +134,16 @@ final class DualLoads {
     // the uneven part of a trapezoid is a couple of difference · length / 12
     Dual couple = end.minus(start).times(length).times(1 / 12.0).times(way.cross(direction));
     put(
-        spread.name(),
-        at.body(spread.member()),
-        DualAction.NONE,
-        a.plus(b).times(0.5),
-        direction.times(total),
-        couple);
+        new DualAction(
+            spread.name(),
+            -1,
+            at.body(spread.member()),
+            DualAction.NONE,
+            a.plus(b).times(0.5),
+            direction.times(total),
+            couple,
+            new DualEntry.Along(
+                a, b, direction.times(start.times(length)), direction.times(end.times(length)))));
   }
 
   private void spring(Spring spring) {

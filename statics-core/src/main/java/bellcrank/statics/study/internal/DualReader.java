@@ -9,6 +9,7 @@ import bellcrank.statics.device.EffortAndResistance;
 import bellcrank.statics.device.Force;
 import bellcrank.statics.device.Load;
 import bellcrank.statics.device.Measure;
+import bellcrank.statics.device.Member;
 import bellcrank.statics.device.Pin;
 import bellcrank.statics.device.Screw;
 import bellcrank.statics.device.Sought;
@@ -100,13 +101,14 @@ public final class DualReader {
   }
 
   private Optional<Dual> part(String name, Ask ask) {
-    boolean inside =
-        ask.stretch().isPresent() || at.device.members().stream().anyMatch(one -> one.name().equals(name));
+    if (isInside(ask) && at.device.body(name).orElse(null) instanceof Member member) {
+      int body = at.body(name);
+      List<DualAction> acting = carried(one -> one.body() == body);
+      equations.given.stream().filter(one -> one.body() == body).forEach(acting::add);
+      return new DualInside(new DualBars(at, member, acting), member).read(ask);
+    }
     Optional<Load> load = at.device.load(name);
     Optional<Connection> connection = at.device.connection(name);
-    if (inside && connection.isEmpty() && load.isEmpty()) {
-      return Optional.empty();
-    }
     if (ask.measure() == Measure.LENGTH) {
       return connection.flatMap(one -> new DualLoadReader(at, equations).length(one));
     }
@@ -114,6 +116,21 @@ public final class DualReader {
       return load.get() instanceof Sought sought ? sought(sought, ask) : load(load.get(), ask);
     }
     return connection.flatMap(one -> connection(one, ask));
+  }
+
+  private static boolean isInside(Ask ask) {
+    boolean placed = ask.stretch().filter(one -> one.distance().isPresent()).isPresent();
+    return placed
+        || switch (ask.measure()) {
+          case PEAK_NORMAL,
+              PEAK_SHEAR,
+              PEAK_MOMENT,
+              PLACE_OF_PEAK_NORMAL,
+              PLACE_OF_PEAK_SHEAR,
+              PLACE_OF_PEAK_MOMENT ->
+              true;
+          default -> false;
+        };
   }
 
   private Optional<Dual> load(Load load, Ask ask) {
