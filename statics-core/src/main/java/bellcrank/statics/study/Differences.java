@@ -110,8 +110,7 @@ final class Differences {
       for (int j = 1; j <= row; j++) {
         factor *= power;
         now[j] = (now[j - 1] * factor - last[j - 1]) / (factor - 1);
-        double guess =
-            Math.max(Math.abs(now[j] - now[j - 1]), Math.abs(now[j] - last[j - 1]));
+        double guess = Math.max(Math.abs(now[j] - now[j - 1]), Math.abs(now[j] - last[j - 1]));
         if (guess <= error) {
           error = guess;
           best = now[j];

@@ -74,7 +74,9 @@ final class EffectFinder {
     if (balance.isPresent() && rates.isPresent()) {
       Optional<Effect.Change> exact = ofBalance(balance.get(), rates.get(), stated);
       if (exact.isPresent()) {
-        return new Effect(input, value, exact.get(), Effect.How.SOLVED);
+        boolean none = exact.get() instanceof Effect.Change.None;
+        Effect.How how = none ? Effect.How.NOT_FOUND : Effect.How.SOLVED;
+        return new Effect(input, value, exact.get(), how);
       }
     }
     if (rates.isPresent() && limit().isPresent()) {

@@ -51,6 +51,7 @@ enum PartKind {
 
   private final String words;
   private final Dimension dimension;
+
   @SuppressWarnings("ImmutableEnumChecker") // made by List.of
   private final List<? extends Slot<?>> slots;
 

@@ -9,12 +9,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * How a figure changes with the numbers of a model, ranked by what matters most. Rates are exact for
- * whatever forces, loads and lengths follow from the equations of equilibrium, and are found by
+ * How a figure changes with the numbers of a model, ranked by what matters most. Rates are exact
+ * for whatever forces, loads and lengths follow from the equations of equilibrium, and are found by
  * differences elsewhere; {@link Effect#how} tells which.
  *
- * <p>Inputs are compared by what a small step of each does: 1 % of a number that has a size, 1 mm of
- * a coordinate or of a length that is zero, 1 degree of an angle, 0.01 of a plain number that is
+ * <p>Inputs are compared by what a small step of each does: 1 % of a number that has a size, 1 mm
+ * of a coordinate or of a length that is zero, 1 degree of an angle, 0.01 of a plain number that is
  * zero, one SI unit of anything else that is zero. Where inputs are uncertain they can be compared
  * by their spread instead.
  */

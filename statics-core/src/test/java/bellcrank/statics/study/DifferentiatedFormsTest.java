@@ -190,10 +190,14 @@ class DifferentiatedFormsTest {
             .joint("head")
             .connect(
                 new bellcrank.statics.device.Slot(
-                    "guide", "head", "head", "ground", Direction.UP, bellcrank.statics.device.Sides.TWO))
+                    "guide",
+                    "head",
+                    "head",
+                    "ground",
+                    Direction.UP,
+                    bellcrank.statics.device.Sides.TWO))
             .connect(
-                new Screw(
-                    "screw", End.of("head", "head"), End.of("ground", "foot"), lead, r, mu))
+                new Screw("screw", End.of("head", "head"), End.of("ground", "foot"), lead, r, mu))
             .weight("load", "head", "head", 200);
     Device jack = builder.build();
     double f = 200 * 9.80665;
@@ -208,9 +212,9 @@ class DifferentiatedFormsTest {
     double bySlope = f * r * (1 + mu * mu) / (below * below);
     solved(jack, "screw.raising", Input.lead("screw"), bySlope / (2 * Math.PI * r));
     double tangent = (mu + slope) / below;
+    solved(jack, "screw.raising", Input.meanRadius("screw"), f * tangent - bySlope * slope / r);
     solved(
-        jack, "screw.raising", Input.meanRadius("screw"), f * tangent - bySlope * slope / r);
-    solved(jack, "screw.lowering", Input.mass("load"), 9.80665 * r * (mu - slope) / (1 + mu * slope));
+        jack, "screw.lowering", Input.mass("load"), 9.80665 * r * (mu - slope) / (1 + mu * slope));
     Device turned =
         builder
             .load(

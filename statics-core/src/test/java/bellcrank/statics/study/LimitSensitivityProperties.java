@@ -9,24 +9,14 @@ import bellcrank.statics.device.Measure;
 import bellcrank.statics.limits.RandomContacts;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
-import net.jqwik.api.lifecycle.AfterContainer;
 
 /** Rates of limits against differences of neighbouring limits, on random devices with contacts. */
 class LimitSensitivityProperties {
-
-  private static final Map<String, Integer> SEEN = new TreeMap<>();
-
-  @AfterContainer
-  static void all() {
-    System.out.println(SEEN);
-  }
 
   @Provide
   Arbitrary<Device> any() {
@@ -69,8 +59,6 @@ class LimitSensitivityProperties {
 
   private static void compare(Model model, Input input, Figure figure, double stated) {
     Effect effect = new EffectFinder(model, figure).effect(input);
-    SEEN.merge(
-        effect.how() + " " + effect.change().getClass().getSimpleName(), 1, Integer::sum);
     if (effect.how() != Effect.How.AT_LIMIT) {
       return;
     }
@@ -114,7 +102,8 @@ class LimitSensitivityProperties {
     if (Double.isNaN(differences)) {
       return;
     }
-    double size = Math.max(Math.max(Math.abs(exact), Math.abs(differences)), Math.max(1, Math.abs(stated)));
+    double size =
+        Math.max(Math.max(Math.abs(exact), Math.abs(differences)), Math.max(1, Math.abs(stated)));
     assertThat(Math.abs(exact - differences) / size)
         .as(what + ": " + exact + " against " + differences)
         .isLessThan(1e-3);

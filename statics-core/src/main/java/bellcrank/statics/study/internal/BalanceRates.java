@@ -11,8 +11,8 @@ import org.ejml.dense.row.CommonOps_DDRM;
 
 /**
  * How the forces of a balance change with an input: with A·f + b = 0 they change by −A⁻¹·(A'·f +
- * b'), where the right side is the rate at which the known forces fall out of balance. The equations
- * are solved once; each input costs their evaluation with rates and one more solution.
+ * b'), where the right side is the rate at which the known forces fall out of balance. The
+ * equations are solved once; each input costs their evaluation with rates and one more solution.
  */
 public final class BalanceRates {
 
@@ -87,8 +87,7 @@ public final class BalanceRates {
    */
   public DualReader withoutForces(Rates rates) {
     DualDevice moving = stated.with(rates);
-    List<Dual> none =
-        Collections.nCopies(forces.length, new Dual(Double.NaN, Double.NaN));
+    List<Dual> none = Collections.nCopies(forces.length, new Dual(Double.NaN, Double.NaN));
     return new DualReader(moving, new DualEquations(moving, false), none);
   }
 

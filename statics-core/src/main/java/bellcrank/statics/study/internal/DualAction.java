@@ -27,13 +27,7 @@ record DualAction(
 
   /** An action that enters where it acts. */
   DualAction(
-      String owner,
-      int column,
-      int body,
-      int other,
-      DualVector at,
-      DualVector force,
-      Dual couple) {
+      String owner, int column, int body, int other, DualVector at, DualVector force, Dual couple) {
     this(owner, column, body, other, at, force, couple, new DualEntry.At(at));
   }
 
@@ -48,13 +42,6 @@ record DualAction(
   /** The action of so many units. */
   DualAction times(Dual size) {
     return new DualAction(
-        owner,
-        column,
-        body,
-        other,
-        at,
-        force.times(size),
-        couple.times(size),
-        entry.times(size));
+        owner, column, body, other, at, force.times(size), couple.times(size), entry.times(size));
   }
 }

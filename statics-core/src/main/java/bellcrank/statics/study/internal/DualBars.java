@@ -176,8 +176,7 @@ final class DualBars {
         return Optional.empty();
       }
       DualSum none = new DualSum(DualVector.ZERO, Dual.ZERO);
-      return Optional.of(
-          near[node] ? new DualSum(action.force(), action.moment(cut)) : none);
+      return Optional.of(near[node] ? new DualSum(action.force(), action.moment(cut)) : none);
     }
     if (action.entry() instanceof DualEntry.Unplaced) {
       return Optional.empty();
@@ -201,8 +200,7 @@ final class DualBars {
   private DualSum part(
       DualAction action, DualVector from, DualVector until, DualVector to, DualVector about) {
     if (action.entry() instanceof DualEntry.Along along) {
-      boolean here =
-          isOn(from, along.from(), along.to()) && isOn(to, along.from(), along.to());
+      boolean here = isOn(from, along.from(), along.to()) && isOn(to, along.from(), along.to());
       return here
           ? inOrder(along, shareOf(along, from), shareOf(along, until), about)
           : new DualSum(DualVector.ZERO, Dual.ZERO);

@@ -89,8 +89,7 @@ final class DualConditions {
           new Condition(
               List.of(column, couple),
               base.width(),
-              (forces, friction) ->
-                  forces.get(1).times(side).minus(half.times(forces.get(0)))));
+              (forces, friction) -> forces.get(1).times(side).minus(half.times(forces.get(0)))));
     }
   }
 
@@ -171,8 +170,7 @@ final class DualConditions {
     }
     Dual couple = given;
     Dual radius = at.number("mean radius", screw.name(), screw.meanRadius());
-    Dual slope =
-        at.number("lead", screw.name(), screw.lead()).over(radius.times(2 * Math.PI));
+    Dual slope = at.number("lead", screw.name(), screw.lead()).over(radius.times(2 * Math.PI));
     Dual mu = at.number("friction", screw.name(), screw.friction());
     for (int side : new int[] {1, -1}) {
       all.add(

@@ -32,8 +32,7 @@ final class DualDevice {
     this(device, loadCase, rates, numbered(device));
   }
 
-  private DualDevice(
-      Device device, LoadCase loadCase, Rates rates, Map<String, Integer> bodies) {
+  private DualDevice(Device device, LoadCase loadCase, Rates rates, Map<String, Integer> bodies) {
     this.device = device;
     this.loadCase = loadCase;
     this.rates = rates;
@@ -113,8 +112,7 @@ final class DualDevice {
   /** The factor that the case puts on a load. */
   Dual factor(String load) {
     Dual own =
-        number(
-            "factor in " + loadCase.name(), load, loadCase.factors().getOrDefault(load, 1.0));
+        number("factor in " + loadCase.name(), load, loadCase.factors().getOrDefault(load, 1.0));
     return own.times(number("dynamic factor", loadCase.name(), loadCase.dynamic()));
   }
 

@@ -102,7 +102,9 @@ final class DualInside {
                 });
   }
 
-  /** The largest in size; ends of pieces move with their nodes, and at the top a shift is nothing. */
+  /**
+   * The largest in size; ends of pieces move with their nodes, and at the top a shift is nothing.
+   */
   private Optional<Dual> peak(List<Bar> among, Measure force) {
     List<Dual> candidates = new ArrayList<>();
     for (Bar bar : among) {
@@ -118,7 +120,7 @@ final class DualInside {
     }
     for (Dual one : candidates) {
       boolean tie = Math.abs(one.value()) >= Math.abs(largest.value()) * (1 - SAME);
-      boolean same = one.value() * largest.value() > 0 && alike(one, largest);
+      boolean same = one.value() * largest.value() >= 0 && alike(one, largest);
       if (tie && !same) {
         return UNCLEAR;
       }
@@ -139,7 +141,8 @@ final class DualInside {
     double length = bars.way(bar, bars.place(piece.to())).value() - start;
     double[] at = new double[4];
     for (int k = 0; k < at.length; k++) {
-      at[k] = value(piece, place(bar, Dual.of(start + length * k / 3)), force).orElseThrow().value();
+      at[k] =
+          value(piece, place(bar, Dual.of(start + length * k / 3)), force).orElseThrow().value();
     }
     for (double share : tops(at)) {
       to.add(value(piece, place(bar, Dual.of(start + length * share)), force).orElseThrow());

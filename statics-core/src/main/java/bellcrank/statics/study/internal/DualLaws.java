@@ -203,9 +203,7 @@ final class DualLaws {
   static Dual radius(DualDevice at, Connection rope, Stop stop) {
     String words = rope instanceof Wrap ? "radius" : "radius at " + stop.at();
     Dual radius =
-        stop.kind() == Stop.Kind.END
-            ? Dual.ZERO
-            : at.number(words, rope.name(), stop.radius());
+        stop.kind() == Stop.Kind.END ? Dual.ZERO : at.number(words, rope.name(), stop.radius());
     return radius.times(stop.turn().sign());
   }
 

@@ -69,9 +69,7 @@ final class DualLoadReader {
         Weight weight = (Weight) load;
         Dual own = at.number("mass", weight.name(), weight.mass());
         DualVector place =
-            weight.at().isPresent()
-                ? at.point(weight.at().get())
-                : at.middleOfBars(weight.body());
+            weight.at().isPresent() ? at.point(weight.at().get()) : at.middleOfBars(weight.body());
         mass = mass.plus(own);
         sum = sum.plus(place.times(own));
       }

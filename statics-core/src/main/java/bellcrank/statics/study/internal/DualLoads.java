@@ -7,8 +7,8 @@ import bellcrank.statics.device.Force;
 import bellcrank.statics.device.Load;
 import bellcrank.statics.device.Pin;
 import bellcrank.statics.device.Sought;
-import bellcrank.statics.device.Spring;
 import bellcrank.statics.device.SpreadLoad;
+import bellcrank.statics.device.Spring;
 import bellcrank.statics.device.Strut;
 import bellcrank.statics.device.TorsionSpring;
 import bellcrank.statics.device.Weight;
@@ -48,9 +48,7 @@ final class DualLoads {
     } else if (load instanceof Weight weight) {
       Dual mass = at.number("mass", weight.name(), weight.mass());
       DualVector place =
-          weight.at().isPresent()
-              ? at.point(weight.at().get())
-              : at.middleOfBars(weight.body());
+          weight.at().isPresent() ? at.point(weight.at().get()) : at.middleOfBars(weight.body());
       DualEntry entry =
           weight.at().isPresent() ? new DualEntry.At(place) : new DualEntry.OverBars();
       put(
@@ -150,8 +148,7 @@ final class DualLoads {
     DualVector a = at.point(spring.first().at());
     DualVector b = at.point(spring.second().at());
     DualVector way = b.minus(a);
-    Dual stretch =
-        way.norm().minus(at.number("free length", spring.name(), spring.freeLength()));
+    Dual stretch = way.norm().minus(at.number("free length", spring.name(), spring.freeLength()));
     Dual tension = at.number("stiffness", spring.name(), spring.stiffness()).times(stretch);
     DualVector pull = way.unit().times(tension);
     int first = at.body(spring.first().body());

@@ -75,7 +75,10 @@ public final class DualReader {
       return new DualLoadReader(at, equations).centre(centre, ask);
     }
     if (subject instanceof Subject.Advantage) {
-      return at.device.advantage().filter(pair -> ask.measure() == Measure.ACTUAL).flatMap(this::actual);
+      return at.device
+          .advantage()
+          .filter(pair -> ask.measure() == Measure.ACTUAL)
+          .flatMap(this::actual);
     }
     if (subject instanceof Subject.Group group) {
       return sum(between(group), ask, DualVector.ZERO, ask.measure());
@@ -89,7 +92,8 @@ public final class DualReader {
   }
 
   private Optional<Dual> value(String name) {
-    boolean sought = at.device.connection(name).isEmpty() && at.device.load(name).orElse(null) instanceof Sought;
+    boolean sought =
+        at.device.connection(name).isEmpty() && at.device.load(name).orElse(null) instanceof Sought;
     return sought
         ? Optional.of(unknown(equations.laws.first.get(name)))
         : read(Ask.of(name, Measure.VALUE));
@@ -138,8 +142,7 @@ public final class DualReader {
       Dual moment = at.number("moment", couple.name(), couple.moment());
       return Optional.of(moment.times(at.factor(couple.name())));
     }
-    DualVector about =
-        load instanceof Force force ? at.point(force.at()) : DualVector.ZERO;
+    DualVector about = load instanceof Force force ? at.point(force.at()) : DualVector.ZERO;
     int body =
         load instanceof Spring spring
             ? at.body(spring.first().body())

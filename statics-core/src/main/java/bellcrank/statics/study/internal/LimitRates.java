@@ -14,8 +14,8 @@ import org.ejml.dense.row.CommonOps_DDRM;
 
 /**
  * How a limit changes with an input. At a limit the forces f and the varied number s make a goal
- * greatest subject to equilibrium E = 0 and conditions g ≤ 0. Multipliers y and z ≥ 0 with c =
- * Eᵀy + gᵀz there say what each equation and condition is worth, and the rate of the limit is that of
+ * greatest subject to equilibrium E = 0 and conditions g ≤ 0. Multipliers y and z ≥ 0 with c = Eᵀy
+ * + gᵀz there say what each equation and condition is worth, and the rate of the limit is that of
  * c·f − y·E − z·g with forces and multipliers held. Where several multipliers will do, another
  * condition decides on the other side: the rate to either side is the least or greatest over them
  * (E. G. Gol'shtein, Theory of Convex Programming, 1972).
@@ -104,9 +104,7 @@ public final class LimitRates {
     DualDevice stated = new DualDevice(device, loadCase, Rates.NONE);
     double[] none = new double[new DualEquations(stated, true).laws.columns()];
     return Optimal.of(device, loadCase, varied, none, sign, factor)
-        .map(
-            optimal ->
-                new LimitRates(stated, varied, Optional.empty(), sign, none, 0, optimal))
+        .map(optimal -> new LimitRates(stated, varied, Optional.empty(), sign, none, 0, optimal))
         .filter(LimitRates::prepare);
   }
 

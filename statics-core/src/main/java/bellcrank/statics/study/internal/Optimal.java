@@ -62,8 +62,7 @@ record Optimal(double[] forces, double number) {
         : Optional.empty();
   }
 
-  private static Travel travel(
-      Device device, LoadCase loadCase, ForceSpace space, Varied varied) {
+  private static Travel travel(Device device, LoadCase loadCase, ForceSpace space, Varied varied) {
     if (varied instanceof Varied.Loads some) {
       return Travel.of(
           space.loads(loadCase, name -> !some.loads().contains(name)),
@@ -83,8 +82,7 @@ record Optimal(double[] forces, double number) {
       all[i] += shift[i];
     }
     Vector along = Direction.from(from, to).times(1);
-    return Travel.of(
-        all, space.shift(loadCase, place.load(), along), 0, from.distance(to));
+    return Travel.of(all, space.shift(loadCase, place.load(), along), 0, from.distance(to));
   }
 
   private static Point place(Device device, String load) {

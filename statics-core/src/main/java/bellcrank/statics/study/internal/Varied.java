@@ -53,5 +53,4 @@ sealed interface Varied {
     }
     return all;
   }
-
 }
