@@ -30,6 +30,7 @@ final class Outline {
   private final LinearAsks.Form y;
   private final Function<Goal, Extreme> greatest;
   private final List<Point> corners = new ArrayList<>();
+  private int found;
   private boolean unbounded;
   private boolean open;
 
@@ -67,13 +68,15 @@ final class Outline {
   private void refine(Point a, Point b) {
     Vector side = a.to(b);
     double size = Math.max(Math.max(a.distance(Point.ORIGIN), b.distance(Point.ORIGIN)), 1e-300);
-    if (side.norm() <= FLAT * size || corners.size() > MOST_CORNERS) {
+    if (side.norm() <= FLAT * size || found > MOST_CORNERS) {
       return;
     }
     // the corners run round counter-clockwise, so the outside is to the right
     Vector out = side.perpendicular().times(-1 / side.norm());
     Point corner = farthest(out).orElse(a);
     if (a.to(corner).dot(out) > FLAT * size) {
+      // counted before it is added: of forces that are rounding there is a corner on every way
+      found++;
       refine(a, corner);
       corners.add(corner);
       refine(corner, b);

@@ -7,10 +7,10 @@ import bellcrank.statics.units.Unit;
 /**
  * The small step of an input by which effects are compared.
  *
- * @param size in SI units, above 0
+ * @param change in SI units; below zero where a number below zero grows in size
  * @param words how it is told, such as {@code 1 %} or {@code 1 mm}
  */
-record EffectStep(double size, String words) {
+record EffectStep(double change, String words) {
 
   private static final double SHARE = 0.01;
 
@@ -26,7 +26,7 @@ record EffectStep(double size, String words) {
       return of(1, Unit.parse("deg"));
     }
     if (value != 0) {
-      return new EffectStep(SHARE * Math.abs(value), value < 0 ? "1 % (of its size)" : "1 %");
+      return new EffectStep(SHARE * value, "1 %");
     }
     if (dimension == Dimension.NUMBER) {
       return new EffectStep(SHARE, "0.01");

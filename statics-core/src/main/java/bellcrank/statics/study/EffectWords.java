@@ -66,21 +66,24 @@ final class EffectWords {
       return "A change of " + input + " has no effect on " + figure + found;
     }
     EffectStep step = Sensitivities.step(effect);
+    double change = step.change();
     if (effect.change() instanceof Effect.Change.Kinked kinked) {
+      double more = change > 0 ? kinked.above() : kinked.below();
+      double less = change > 0 ? kinked.below() : kinked.above();
       return step.words()
           + " more of "
           + input
           + " "
-          + does(kinked.above() * step.size())
+          + does(more * change)
           + ", "
           + step.words()
           + " less "
-          + does(-kinked.below() * step.size())
-          + ": another condition decides on either side"
+          + does(-less * change)
+          + ": different to either side"
           + found;
     }
     double rate = effect.rate().orElseThrow();
-    return step.words() + " more of " + input + " " + does(rate * step.size()) + found;
+    return step.words() + " more of " + input + " " + does(rate * change) + found;
   }
 
   private String does(double change) {

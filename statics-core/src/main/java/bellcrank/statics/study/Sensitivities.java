@@ -160,6 +160,6 @@ public final class Sensitivities {
   /** What a step of the input does; below zero where there is no rate. */
   static double size(Effect effect, EffectStep step) {
     OptionalDouble rate = effect.rate();
-    return rate.isEmpty() ? -1 : Math.abs(rate.getAsDouble() * step.size());
+    return rate.isEmpty() ? -1 : Math.abs(rate.getAsDouble() * step.change());
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import bellcrank.statics.device.ContactBase;
+import bellcrank.statics.device.Couple;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.ModelException;
 import bellcrank.statics.geometry.Direction;
@@ -68,6 +69,28 @@ class SensitivitiesTest {
   }
 
   @Test
+  void belowZeroSizesAreTold() {
+    assertThat(words(press(), "hinge.y", Input.size("hand"), Input.x("ram")))
+        .containsExactly(
+            "1 % more of size of hand lowers hinge.y by 11.9 N (1.00 % of its size); this input"
+                + " matters most.",
+            "1 mm more of x of ram raises hinge.y by 5.63 N (0.474 % of its size).");
+    Device braked =
+        Device.named("braked")
+            .point("hinge", 0, 0)
+            .point("tip", 2, 0)
+            .member("arm", "hinge", "tip")
+            .pin("hinge", "hinge", "arm", "ground")
+            .load(new Couple("brake", "arm", -12))
+            .sought("hold", "arm", "tip", Direction.UP)
+            .build();
+    assertThat(words(braked, "hold", Input.moment("brake"), Input.turn(List.of("tip"), "hinge")))
+        .containsExactly(
+            "1 % more of moment of brake raises hold by 1.00 % (0.0600 N); this input matters most.",
+            "A change of turn of tip about hinge has no effect on hold.");
+  }
+
+  @Test
   void elasticitiesAndRatesAreNumbers() {
     Sensitivities found =
         Sensitivities.of(
@@ -103,8 +126,7 @@ class SensitivitiesTest {
     assertThat(words(chest(0.25), "greatest multiple(push)", Input.friction("foot")))
         .containsExactly(
             "1 % more of friction of foot leaves greatest multiple(push) as it is, 1 % less lowers"
-                + " greatest multiple(push) by 1.00 % (0.0147): another condition decides on either"
-                + " side.");
+                + " greatest multiple(push) by 1.00 % (0.0147): different to either side.");
   }
 
   @Test

@@ -16,7 +16,7 @@ public record Rates(
     Map<String, Vector> points,
     Vector gravity,
     Map<String, Vector> forces,
-    Map<Number, Double> numbers) {
+    Map<PartNumber, Double> numbers) {
 
   /** Nothing changes. */
   public static final Rates NONE = new Rates(Map.of(), Vector.ZERO, Map.of(), Map.of());
@@ -27,7 +27,7 @@ public record Rates(
    * @param words what it is, as in the text of an input
    * @param part name of the part
    */
-  public record Number(String words, String part) {}
+  public record PartNumber(String words, String part) {}
 
   /**
    * Only the places of points change.
@@ -64,10 +64,10 @@ public record Rates(
    * @param part name of the part
    */
   public static Rates ofNumber(String words, String part) {
-    return new Rates(Map.of(), Vector.ZERO, Map.of(), Map.of(new Number(words, part), 1.0));
+    return new Rates(Map.of(), Vector.ZERO, Map.of(), Map.of(new PartNumber(words, part), 1.0));
   }
 
   double number(String words, String part) {
-    return numbers.isEmpty() ? 0 : numbers.getOrDefault(new Number(words, part), 0.0);
+    return numbers.isEmpty() ? 0 : numbers.getOrDefault(new PartNumber(words, part), 0.0);
   }
 }
