@@ -5,7 +5,6 @@ import bellcrank.statics.device.Load;
 import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.device.ModelException;
 import bellcrank.statics.device.Sought;
-import bellcrank.statics.units.NearestName;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -72,7 +71,7 @@ public final class Combinations {
      * @throws ModelException if no load is named or a factor is not finite
      */
     public Permanent {
-      loads = loads(name, loads);
+      loads = some(name, loads);
       finite(name, "unfavourable factor", unfavourable);
       finite(name, "favourable factor", favourable);
     }
@@ -99,7 +98,7 @@ public final class Combinations {
      * @throws ModelException if no load is named or a factor is not finite
      */
     public Variable {
-      loads = loads(name, loads);
+      loads = some(name, loads);
       finite(name, "leading factor", leading);
       finite(name, "accompanying factor", accompanying);
     }
@@ -282,7 +281,7 @@ public final class Combinations {
     }
   }
 
-  private static List<String> loads(String name, List<String> loads) {
+  private static List<String> some(String name, List<String> loads) {
     if (loads.isEmpty()) {
       throw new ModelException(name, "loads", "none", "at least one name of a load");
     }

@@ -5,13 +5,16 @@ public final class Best {
 
   private final double[] place;
   private final boolean keeps;
+  private final boolean[] kept;
   private final boolean[] used;
   private final int looks;
   private final boolean cut;
 
-  Best(double[] place, boolean keeps, boolean[] used, int looks, boolean cut) {
+  Best(
+      double[] place, boolean keeps, boolean[] kept, boolean[] used, int looks, boolean cut) {
     this.place = place.clone();
     this.keeps = keeps;
+    this.kept = kept.clone();
     this.used = used.clone();
     this.looks = looks;
     this.cut = cut;
@@ -30,6 +33,11 @@ public final class Best {
   /** Whether all goals are kept there. */
   public boolean keeps() {
     return keeps;
+  }
+
+  /** Whether a goal is kept there. */
+  public boolean isKept(int goal) {
+    return kept[goal];
   }
 
   /** Whether a goal has no room there. */

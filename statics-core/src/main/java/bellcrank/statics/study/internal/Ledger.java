@@ -215,11 +215,13 @@ final class Ledger {
         met.sight.isThere()
             && met.sight.value() - best.sight.value() <= GIVEN_UP * Math.abs(valueSize);
     Seen told = close ? met : best;
+    boolean[] kept = new boolean[sizes.length];
     boolean[] used = new boolean[sizes.length];
     boolean there = told.sight.isThere();
     for (int goal = 0; there && goal < used.length; goal++) {
+      kept[goal] = missed(told.sight, goal) <= KEPT;
       used[goal] = isUsedUp(told.sight, goal);
     }
-    return new Best(told.place, there && keeps(told.sight), used, looks, cut);
+    return new Best(told.place, there && keeps(told.sight), kept, used, looks, cut);
   }
 }
