@@ -20,6 +20,9 @@ final class Standing {
   /** A miss or room larger than this says no more. */
   private static final double MOST = 1;
 
+  /** A miss up to this is left to the verdict. */
+  private static final double ROUNDING = 1e-9;
+
   private final Limits limits;
 
   Standing(Model model, LoadCase loadCase) {
@@ -28,18 +31,20 @@ final class Standing {
 
   /** Above 0 if it does not stand, below if it has room; empty if that was not decided. */
   OptionalDouble miss() {
+    double measured = Math.max(-MOST, Math.min(MOST, measured()));
+    // a verdict works out how a device gives way, which takes long and is not wanted here
+    if (measured > ROUNDING) {
+      return OptionalDouble.of(measured);
+    }
     Verdict verdict = limits.verdict();
     if (verdict instanceof Verdict.NotDecided) {
       return OptionalDouble.empty();
     }
-    double measured = Math.max(-MOST, Math.min(MOST, measured()));
     if (verdict instanceof Verdict.Holds) {
       return OptionalDouble.of(Math.min(0, measured));
     }
-    if (verdict instanceof Verdict.Impending) {
-      return OptionalDouble.of(0);
-    }
-    return OptionalDouble.of(measured > 0 ? measured : MOST);
+    boolean close = verdict instanceof Verdict.Impending;
+    return OptionalDouble.of(close ? 0 : measured > 0 ? measured : MOST);
   }
 
   private double measured() {
@@ -50,7 +55,8 @@ final class Standing {
 
   private static double loads(Limit limit) {
     if (!(limit instanceof Limit.Between between)) {
-      return MOST;
+      // a limit that was not decided is left to the verdict
+      return limit instanceof Limit.Never ? MOST : -MOST;
     }
     double miss = -MOST;
     if (between.greatest() instanceof Limit.End.At at) {
