@@ -9,6 +9,7 @@ import bellcrank.statics.equilibrium.BodyMotion;
 import bellcrank.statics.equilibrium.internal.Assembly;
 import bellcrank.statics.equilibrium.internal.Closure;
 import bellcrank.statics.geometry.Point;
+import bellcrank.statics.ground.Foundation;
 import bellcrank.statics.motion.internal.Seat;
 import bellcrank.statics.motion.internal.Tracer;
 import java.util.ArrayList;
@@ -224,7 +225,20 @@ public final class Course implements Travel {
    * @throws ModelException if the ask names what the device does not have
    */
   public Curve curve(Ask ask) {
-    return CurveFinder.find(this, ask.check(device));
+    return curve(ask, List.of());
+  }
+
+  /**
+   * How the answer to an ask changes on the way, on stated ground.
+   *
+   * @param ask what is asked, answered by a number
+   * @param foundations the ground under contact bases, which counts where limits answer
+   * @return its curve
+   * @throws ModelException if the ask names what the device does not have, or a foundation is of no
+   *     contact base
+   */
+  public Curve curve(Ask ask, List<Foundation> foundations) {
+    return CurveFinder.find(this, ask.check(device), foundations);
   }
 
   /**

@@ -4,6 +4,7 @@ import bellcrank.statics.device.Ask;
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.equilibrium.Prepared;
+import bellcrank.statics.ground.Foundation;
 import bellcrank.statics.limits.Limits;
 import bellcrank.statics.motion.internal.Peak;
 import bellcrank.statics.units.Dimension;
@@ -23,6 +24,7 @@ final class CurveFinder {
 
   private final Course course;
   private final Ask ask;
+  private final List<Foundation> foundations;
   private final Sweep sweep;
 
   /** Where the answer is found if it is one unknown. */
@@ -33,15 +35,16 @@ final class CurveFinder {
   /** Whether an answer has told the dimension. */
   private boolean known;
 
-  private CurveFinder(Course course, Ask ask) {
+  private CurveFinder(Course course, Ask ask, List<Foundation> foundations) {
     this.course = course;
     this.ask = ask;
+    this.foundations = foundations;
     sweep = course.sweep();
     slot = Limits.decide(ask) ? Optional.empty() : Prepared.slot(course.device(), ask);
   }
 
-  static Curve find(Course course, Ask ask) {
-    return new CurveFinder(course, ask).find();
+  static Curve find(Course course, Ask ask, List<Foundation> foundations) {
+    return new CurveFinder(course, ask, foundations).find();
   }
 
   private OptionalDouble value(double at) {
@@ -56,7 +59,7 @@ final class CurveFinder {
   private OptionalDouble answered() {
     Answer answer =
         Limits.decide(ask)
-            ? Limits.of(course.device(), course.loadCase(), sweep.pose(), List.of()).answer(ask)
+            ? Limits.of(course.device(), course.loadCase(), sweep.pose(), foundations).answer(ask)
             : Balance.of(course.device(), course.loadCase(), sweep.pose()).answer(ask);
     if (answer instanceof Answer.Value value) {
       dimension = value.dimension();
