@@ -196,15 +196,17 @@ public final class Combinations {
         made = withEach(made, choices(group, leading));
         if (all.size() + made.size() > MOST) {
           throw new ModelException(
-              "combinations", "groups", groups.size(), "so few that at most " + MOST + " cases arise");
+              "combinations",
+              "groups",
+              groups.size(),
+              "so few that at most " + MOST + " cases arise");
         }
       }
       all.addAll(made);
     }
     List<Combination> combinations = new ArrayList<>();
     for (List<Taken> taken : all) {
-      combinations.add(
-          new Combination(loadCase(groups, taken, combinations.size() + 1), taken));
+      combinations.add(new Combination(loadCase(groups, taken, combinations.size() + 1), taken));
     }
     return List.copyOf(combinations);
   }
@@ -271,7 +273,8 @@ public final class Combinations {
       }
       for (String load : group.loads()) {
         if (!given.contains(load)) {
-          throw new ModelException(group.name(), "load", load, "one of: " + String.join(", ", given));
+          throw new ModelException(
+              group.name(), "load", load, "one of: " + String.join(", ", given));
         }
         String other = owners.put(load, group.name());
         if (other != null) {

@@ -9,14 +9,14 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Searches numbers of a model within bounds so that goals hold, and so that a figure, or one
- * of the numbers, is least or greatest. Immutable.
+ * Searches numbers of a model within bounds so that goals hold, and so that a figure, or one of the
+ * numbers, is least or greatest. Immutable.
  *
  * <p>One number is looked at on a grid of 240 steps, and between its places wherever something
  * changes; what lies wholly between two places can be missed. Several numbers are surveyed all over
  * their bounds and searched from several beginnings, so the best of several hollows is found as a
- * rule, not for certain. Goals that stop a number are met to about 1e-9; a number that nothing stops
- * is found to about 1e-5 of its range, since its figure hardly changes there. The same search
+ * rule, not for certain. Goals that stop a number are met to about 1e-9; a number that nothing
+ * stops is found to about 1e-5 of its range, since its figure hardly changes there. The same search
  * always comes out the same.
  *
  * <p>Figures are those of the model as drawn. Where there is no balance, or a device cannot be
@@ -169,8 +169,8 @@ public final class DimensionSearch {
    * What shall be least.
    *
    * @param figure a figure, or
-   * @param number a free number by its place in the list, else −1; without either the distance
-   *     from the stated numbers
+   * @param number a free number by its place in the list, else −1; without either the distance from
+   *     the stated numbers
    * @param sense 1, or −1 for what shall be greatest
    */
   record Wanted(Optional<Figure> figure, int number, int sense) {

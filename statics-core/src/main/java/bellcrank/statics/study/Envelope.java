@@ -136,8 +136,7 @@ public record Envelope(List<Row> rows, List<Trip> trips) {
     for (Ask ask : asks) {
       EnvelopeRow row = new EnvelopeRow(ask, ROUNDING);
       for (LoadCase one : cases) {
-        Answer answer =
-            Limits.answer(model.device(), one, Pose.DRAWN, model.foundations(), ask);
+        Answer answer = Limits.answer(model.device(), one, Pose.DRAWN, model.foundations(), ask);
         row.add(model.device(), one, answer);
       }
       rows.add(row.row());
@@ -165,8 +164,7 @@ public record Envelope(List<Row> rows, List<Trip> trips) {
     List<EnvelopeRow> rows = asks.stream().map(ask -> new EnvelopeRow(ask, ROUNDING)).toList();
     for (LoadCase one : cases) {
       Travel travel =
-          Travel.of(
-              model.device(), one, way.drive(), way.least(), way.greatest(), way.meetings());
+          Travel.of(model.device(), one, way.drive(), way.least(), way.greatest(), way.meetings());
       trips.add(new Trip(one.name(), travel));
       for (int k = 0; k < rows.size(); k++) {
         if (travel instanceof Course course) {

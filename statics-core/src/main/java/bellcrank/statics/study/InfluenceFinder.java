@@ -115,7 +115,8 @@ final class InfluenceFinder {
     double slope = (last - first) / (far - near);
     double between = from + PROOF * (to - from);
     double there = unit(leg, between);
-    largest = Math.max(largest, Math.max(Math.abs(first), Math.max(Math.abs(last), Math.abs(there))));
+    largest =
+        Math.max(largest, Math.max(Math.abs(first), Math.max(Math.abs(last), Math.abs(there))));
     double off = Math.abs(first + slope * (between - near) - there);
     if (off <= STRAIGHT * largest) {
       pieces.add(

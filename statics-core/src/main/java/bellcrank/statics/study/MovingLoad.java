@@ -79,7 +79,10 @@ public final class MovingLoad {
       if (!(device.body(leg.member()).orElse(null) instanceof Member)) {
         List<String> names = device.members().stream().map(Member::name).toList();
         throw new ModelException(
-            load, "way", "on " + leg.member(), "on one of the members: " + String.join(", ", names));
+            load,
+            "way",
+            "on " + leg.member(),
+            "on one of the members: " + String.join(", ", names));
       }
       double length = device.point(leg.from()).distance(device.point(leg.to()));
       if (!(length > 0)) {
@@ -272,7 +275,9 @@ public final class MovingLoad {
         .build();
   }
 
-  /** The case in which nothing acts but the force that {@link #device(int, double, double)} adds. */
+  /**
+   * The case in which nothing acts but the force that {@link #device(int, double, double)} adds.
+   */
   LoadCase alone() {
     Map<String, Double> factors = new LinkedHashMap<>();
     for (Load one : device.loads()) {

@@ -14,7 +14,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 
-/** What a search of dimensions sees from a place: the wanted figure, and the misses of all goals. */
+/**
+ * What a search of dimensions sees from a place: the wanted figure, and the misses of all goals.
+ */
 final class SearchView {
 
   /** What counts in place of a multiple that has no end. */
@@ -220,9 +222,7 @@ final class SearchView {
         throw wrong;
       }
       OptionalDouble number = number(figure);
-      return number.isPresent()
-          ? Optional.of(number.getAsDouble() - bound.si())
-          : Optional.empty();
+      return number.isPresent() ? Optional.of(number.getAsDouble() - bound.si()) : Optional.empty();
     }
   }
 }

@@ -223,8 +223,7 @@ public record Variants(List<String> names, List<Row> rows) {
   /** Where an answer stands among the others: what has no end is above all. */
   private static OptionalDouble place(FigureAnswer answer) {
     boolean unlimited =
-        answer instanceof FigureAnswer.None none
-            && none.reason() == FigureAnswer.Reason.UNLIMITED;
+        answer instanceof FigureAnswer.None none && none.reason() == FigureAnswer.Reason.UNLIMITED;
     return unlimited ? OptionalDouble.of(Double.POSITIVE_INFINITY) : answer.number();
   }
 
@@ -249,9 +248,7 @@ public record Variants(List<String> names, List<Row> rows) {
     OptionalDouble from = first.number();
     OptionalDouble to = answer.number();
     if (from.isEmpty() || to.isEmpty()) {
-      boolean differs =
-          from.isPresent() != to.isPresent()
-              || !place(first).equals(place(answer));
+      boolean differs = from.isPresent() != to.isPresent() || !place(first).equals(place(answer));
       return new Cell(answer, mark, differs, OptionalDouble.empty());
     }
     double one = from.getAsDouble();

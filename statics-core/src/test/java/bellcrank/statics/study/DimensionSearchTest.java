@@ -8,10 +8,10 @@ import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.Contact;
 import bellcrank.statics.device.ContactBase;
 import bellcrank.statics.device.Device;
-import bellcrank.statics.device.DeviceBuilder;
 import bellcrank.statics.device.End;
 import bellcrank.statics.device.ModelException;
 import bellcrank.statics.device.Sought;
+import bellcrank.statics.device.SpreadLoad;
 import bellcrank.statics.geometry.Direction;
 import bellcrank.statics.geometry.Vector;
 import bellcrank.statics.limits.Variation;
@@ -149,6 +149,100 @@ class DimensionSearchTest {
     return Direction.ofAngle(Math.toRadians(degrees)).times(pounds * 4.4482216152605);
   }
 
+  /** University Physics Volume 1 (OpenStax, 2016), chapter 6, Problem 55: 5.71 degrees. */
+  @Test
+  void publishedSlopeThatHolds() {
+    Device parcel =
+        Device.named("parcel on a ramp")
+            .gravity(Vector.of(0, -9.80))
+            .point("parcel", 0, 0)
+            .joint("parcel")
+            .connect(new Contact("ramp", "parcel", "parcel", "ground", Direction.UP, 0.1, 0.1))
+            .weight("own", "parcel", "parcel", 5)
+            .build();
+    Found found =
+        (Found)
+            DimensionSearch.of(
+                    Model.of(parcel), List.of(free("slope", 0, 0.5)), List.of(Goal.stands()))
+                .greatest(Input.slope());
+    assertThat(Math.toDegrees(value(found, 0))).isCloseTo(5.71, within(0.005));
+    assertThat(value(found, 0)).isCloseTo(Math.atan(0.1), within(1e-8));
+  }
+
+  /** University Physics Volume 1 (OpenStax, 2016), chapter 12, Problem 70: 29.4 degrees. */
+  @Test
+  void publishedLeastAngleOfWhatLeans() {
+    double drawn = Math.toRadians(60);
+    Device stick =
+        Device.named("stick on a wall")
+            .point("foot", 0, 0)
+            .point("centre", 0.09 * Math.cos(drawn), 0.09 * Math.sin(drawn))
+            .point("tip", 0.2 * Math.cos(drawn), 0.2 * Math.sin(drawn))
+            .member("stick", "foot", "centre", "tip")
+            .connect(new Contact("floor", "foot", "stick", "ground", Direction.UP, 0.8, 0.8))
+            .connect(new Contact("wall", "tip", "stick", "ground", Direction.LEFT, 0, 0))
+            .weight("own", "stick", "centre", 0.01)
+            .build();
+    Input turn = Input.turn(List.of("centre", "tip"), "foot");
+    Found found =
+        (Found)
+            DimensionSearch.of(
+                    Model.of(stick), List.of(new Free(turn, -0.9, 0.3)), List.of(Goal.stands()))
+                .least(turn);
+    assertThat(Math.toDegrees(drawn + value(found, 0))).isCloseTo(29.4, within(0.05));
+    assertThat(Math.tan(drawn + value(found, 0))).isCloseTo(9 / (20 * 0.8), within(1e-8));
+  }
+
+  /**
+   * Engineering Statics: Open and Interactive (Baker, Haynes), section 7.9, mud on a concrete wall:
+   * 1.99 m. The depth is a number of one's own.
+   */
+  @Test
+  void publishedDepthThatAWallHolds() {
+    double growth = 1760 * 9.80665;
+    Device wall =
+        Device.named("wall that holds mud")
+            .point("toe", 0, 0)
+            .point("heel", 0.8, 0)
+            .point("top", 0.8, 3)
+            .point("middle", 0.4, 1.5)
+            .point("surface", 0.8, 1)
+            .member("wall", "toe", "heel", "top")
+            .pin("stop", "toe", "wall", "ground")
+            .roller("bed", "heel", "wall", "ground", Direction.UP)
+            .weight("own", "wall", "middle", 2400 * 0.8 * 3)
+            .load(
+                new SpreadLoad(
+                    "mud",
+                    "wall",
+                    "heel",
+                    "surface",
+                    growth,
+                    0,
+                    Optional.of(Direction.LEFT),
+                    SpreadLoad.Per.LENGTH))
+            .build();
+    Input depth =
+        Input.of(
+            "depth",
+            Dimension.LENGTH,
+            model -> model.device().point("surface").y(),
+            (model, deep) ->
+                Input.put(
+                    model,
+                    List.of(Input.y("surface"), Input.start("mud")),
+                    List.of(deep, growth * deep)));
+    Found found =
+        (Found)
+            DimensionSearch.of(
+                    Model.of(wall),
+                    List.of(new Free(depth, 0.1, 3)),
+                    List.of(Goal.atLeast(Figure.parse("bed.normal"), newtons(0))))
+                .greatest(depth);
+    assertThat(value(found, 0)).isCloseTo(1.99, within(0.005));
+    assertThat(value(found, 0)).isCloseTo(Math.cbrt(6 * 2400 * 0.96 / 1760), within(1e-10));
+  }
+
   /** A pole hinged at its foot, pulled at its head, stayed from a point of it to the ground. */
   private static Device pole() {
     return Device.named("pole with a stay")
@@ -229,8 +323,7 @@ class DimensionSearchTest {
                     List.of(free("x of peg", -2, -0.5), free("y of eye", 0.5, 2)),
                     List.of(Goal.atMost(Figure.parse("stay.tension"), newtons(900))))
                 .least(Figure.parse("stay.length"));
-    assertThat(none.missed().get(0).missedBy())
-        .isCloseTo(1500 / Math.sqrt(2) - 900, within(1e-6));
+    assertThat(none.missed().get(0).missedBy()).isCloseTo(1500 / Math.sqrt(2) - 900, within(1e-6));
   }
 
   /**
@@ -256,9 +349,7 @@ class DimensionSearchTest {
             model -> -model.device().point("foot").x(),
             (model, far) ->
                 Input.put(
-                    model,
-                    List.of(Input.x("foot"), Input.x("middle")),
-                    List.of(-far, -far / 2)));
+                    model, List.of(Input.x("foot"), Input.x("middle")), List.of(-far, -far / 2)));
     Found found =
         (Found)
             DimensionSearch.of(
@@ -278,7 +369,8 @@ class DimensionSearchTest {
             .point("middle", 0, 0.5)
             .point("push", 0, 0.3)
             .member("crate", "base", "middle", "push")
-            .connect(new ContactBase("base", "base", "crate", "ground", Direction.UP, 0.6, 0.5, 0.5))
+            .connect(
+                new ContactBase("base", "base", "crate", "ground", Direction.UP, 0.6, 0.5, 0.5))
             .weight("own", "crate", "middle", 50)
             .force("push", "crate", "push", Vector.of(100, 0))
             .build();

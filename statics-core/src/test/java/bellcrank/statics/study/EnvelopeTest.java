@@ -153,8 +153,7 @@ class EnvelopeTest {
     assertThat(envelope.trips()).hasSize(2);
     assertThat(row.least().orElseThrow().loadCase()).isEqualTo("storm");
     for (LoadCase one : List.of(calm, storm)) {
-      Course course =
-          (Course) Travel.of(jib, one, Drive.length("stay"), -1.5, 0.5, List.of());
+      Course course = (Course) Travel.of(jib, one, Drive.length("stay"), -1.5, 0.5, List.of());
       for (var sample : course.curve(stay).samples()) {
         assertThat(sample.value())
             .isBetween(
@@ -185,13 +184,11 @@ class EnvelopeTest {
         .isInstanceOf(ModelException.class)
         .hasMessageContaining("at least one");
     List<Ask> words = List.of(Ask.parse("outcome"));
-    assertThatThrownBy(
-            () -> Envelope.of(Model.of(beam), List.of(LoadCase.ALL_LOADS), words))
+    assertThatThrownBy(() -> Envelope.of(Model.of(beam), List.of(LoadCase.ALL_LOADS), words))
         .isInstanceOf(ModelException.class)
         .hasMessageContaining("number");
     List<Ask> cased = List.of(Ask.parse("rest.normal in case storm"));
-    assertThatThrownBy(
-            () -> Envelope.of(Model.of(beam), List.of(LoadCase.ALL_LOADS), cased))
+    assertThatThrownBy(() -> Envelope.of(Model.of(beam), List.of(LoadCase.ALL_LOADS), cased))
         .isInstanceOf(ModelException.class);
   }
 }

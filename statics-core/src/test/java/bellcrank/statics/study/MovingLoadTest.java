@@ -49,7 +49,8 @@ class MovingLoadTest {
     assertThat(heel.unit(0, Side.AFTER)).isCloseTo(1, within(1e-12));
     assertThat(heel.unit(3, Side.AFTER)).isCloseTo(0.5, within(1e-12));
     assertThat(heel.unit(8, Side.BEFORE)).isCloseTo(-2.0 / 6, within(1e-12));
-    assertThat(heel.greatest()).isEqualTo(new Extreme(heel.greatest().value(), 0, Optional.empty()));
+    assertThat(heel.greatest())
+        .isEqualTo(new Extreme(heel.greatest().value(), 0, Optional.empty()));
     assertThat(heel.greatest().value()).isCloseTo(2000, within(1e-9));
     assertThat(heel.least().value()).isCloseTo(-2000 / 3.0, within(1e-9));
     assertThat(heel.least().place()).isEqualTo(8);
@@ -163,9 +164,10 @@ class MovingLoadTest {
   void whatHasNoLineSaysWhy() {
     Device stiff = plank().roller("third", "tip", "plank", "ground", Direction.UP).build();
     MovingLoad load = MovingLoad.of(stiff, "barrel", "heel", "tip");
-    assertThat(load.influence("heel.y on plank")).isInstanceOfSatisfying(
-        Influence.None.class,
-        none -> assertThat(none.why().reason()).isEqualTo(Answer.Reason.UNDETERMINED));
+    assertThat(load.influence("heel.y on plank"))
+        .isInstanceOfSatisfying(
+            Influence.None.class,
+            none -> assertThat(none.why().reason()).isEqualTo(Answer.Reason.UNDETERMINED));
     Device pulled = plank().force("wind", "plank", "tip", Vector.of(400, 0)).build();
     assertThat(MovingLoad.of(pulled, "barrel", "heel", "tip").influence("heel.size on plank"))
         .isInstanceOfSatisfying(
@@ -187,7 +189,9 @@ class MovingLoadTest {
     assertThat(cart.least(moment).at().value()).isCloseTo(0, within(1e-9));
   }
 
-  /** Equal wheels at the shear's jump: just after it for the greatest, just before for the least. */
+  /**
+   * Equal wheels at the shear's jump: just after it for the greatest, just before for the least.
+   */
   @Test
   void trainAtAJump() {
     MovingLoad load = MovingLoad.of(plank().build(), "barrel", "heel", "rest");

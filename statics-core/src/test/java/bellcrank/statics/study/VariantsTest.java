@@ -68,7 +68,8 @@ class VariantsTest {
   void whatHasNoNumberDiffersAndIsNoWorse() {
     Variants table =
         Variants.of(
-            List.of(new Variant("pinned", mast(-3, true)), new Variant("built in", mast(-3, false))),
+            List.of(
+                new Variant("pinned", mast(-3, true)), new Variant("built in", mast(-3, false))),
             List.of(new Compared(Figure.parse("stay.tension"), Wish.LESS)));
     Variants.Row row = table.rows().get(0);
     assertThat(row.differs()).isTrue();

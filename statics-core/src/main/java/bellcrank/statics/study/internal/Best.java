@@ -10,8 +10,7 @@ public final class Best {
   private final int looks;
   private final boolean cut;
 
-  Best(
-      double[] place, boolean keeps, boolean[] kept, boolean[] used, int looks, boolean cut) {
+  Best(double[] place, boolean keeps, boolean[] kept, boolean[] used, int looks, boolean cut) {
     this.place = place.clone();
     this.keeps = keeps;
     this.kept = kept.clone();

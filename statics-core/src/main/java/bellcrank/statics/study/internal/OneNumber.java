@@ -13,9 +13,9 @@ import org.hipparchus.optim.univariate.UnivariateObjectiveFunction;
 
 /**
  * Searches one number: a grid over its range, then between the samples. Where a goal begins or ends
- * to be kept is found by halving, where the value or what is missed is least by Brent's method
- * (R. P. Brent, Algorithms for Minimization without Derivatives, 1973, chapter 5), from every
- * sample that is no worse than its neighbours.
+ * to be kept is found by halving, where the value or what is missed is least by Brent's method (R.
+ * P. Brent, Algorithms for Minimization without Derivatives, 1973, chapter 5), from every sample
+ * that is no worse than its neighbours.
  */
 final class OneNumber {
 

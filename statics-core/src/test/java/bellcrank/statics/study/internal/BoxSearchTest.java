@@ -43,13 +43,12 @@ class BoxSearchTest {
   @Test
   void ofSeveralHollowsTheDeepest() {
     Best best = least(1, x -> Sight.of(Math.cos(20 * x[0]) + x[0]));
-    assertThat(best.place()[0]).isCloseTo((Math.PI - Math.asin(0.05)) / 20 , within(1e-6));
+    assertThat(best.place()[0]).isCloseTo((Math.PI - Math.asin(0.05)) / 20, within(1e-6));
   }
 
   @Test
   void aNarrowWindowBetweenTwoGoals() {
-    Best best =
-        least(1, x -> Sight.of(-x[0], x[0] - 0.50124, 0.50123 - x[0]), AT_MOST, AT_MOST);
+    Best best = least(1, x -> Sight.of(-x[0], x[0] - 0.50124, 0.50123 - x[0]), AT_MOST, AT_MOST);
     assertThat(best.keeps()).isTrue();
     assertThat(best.place()[0]).isCloseTo(0.50124, within(1e-11));
   }
@@ -87,10 +86,7 @@ class BoxSearchTest {
   void cornerOfALinearProgram() {
     Best best =
         least(
-            2,
-            x -> Sight.of(-3 * x[0] - 2 * x[1], x[0] + x[1] - 1, x[0] - 0.7),
-            AT_MOST,
-            AT_MOST);
+            2, x -> Sight.of(-3 * x[0] - 2 * x[1], x[0] + x[1] - 1, x[0] - 0.7), AT_MOST, AT_MOST);
     assertThat(best.place()).containsExactly(new double[] {0.7, 0.3}, within(1e-11));
     assertThat(best.isUsedUp(0)).isTrue();
     assertThat(best.isUsedUp(1)).isTrue();
@@ -102,9 +98,7 @@ class BoxSearchTest {
     Best best =
         least(
             2,
-            x ->
-                Sight.of(
-                    -x[0], x[0] * x[0] + x[1] * x[1] - 0.5, 2 * x[0] * x[0] - x[1]),
+            x -> Sight.of(-x[0], x[0] * x[0] + x[1] * x[1] - 0.5, 2 * x[0] * x[0] - x[1]),
             AT_MOST,
             AT_MOST);
     double square = (-1 + Math.sqrt(1 + 8)) / 8;
@@ -150,7 +144,11 @@ class BoxSearchTest {
               double x = 6 * (u[0] - 0.57);
               double y = 6 * (u[1] - 0.44);
               return Sight.of(
-                  20 + x * x - 10 * Math.cos(2 * Math.PI * x) + y * y - 10 * Math.cos(2 * Math.PI * y));
+                  20
+                      + x * x
+                      - 10 * Math.cos(2 * Math.PI * x)
+                      + y * y
+                      - 10 * Math.cos(2 * Math.PI * y));
             });
     assertThat(best.place()).containsExactly(new double[] {0.57, 0.44}, within(1e-5));
   }
@@ -181,17 +179,14 @@ class BoxSearchTest {
   @Test
   void edgeOfWhatIsSeen() {
     Best best =
-        least(
-            2,
-            x -> x[0] + 2 * x[1] < 1.1 ? Sight.nothing() : Sight.of(x[0] + 1.5 * x[1]));
+        least(2, x -> x[0] + 2 * x[1] < 1.1 ? Sight.nothing() : Sight.of(x[0] + 1.5 * x[1]));
     assertThat(best.place()[0] + 1.5 * best.place()[1]).isCloseTo(0.825, within(1e-4));
   }
 
   @Test
   void misses() {
     // two goals that exclude one another: one of them is kept
-    Best best =
-        least(2, x -> Sight.of(x[0], 0.9 - x[0] + 0 * x[1], x[0] - 0.4), AT_MOST, AT_MOST);
+    Best best = least(2, x -> Sight.of(x[0], 0.9 - x[0] + 0 * x[1], x[0] - 0.4), AT_MOST, AT_MOST);
     assertThat(best.keeps()).isFalse();
     assertThat(best.place()[0]).isBetween(0.4 - 1e-9, 0.9 + 1e-9);
   }
