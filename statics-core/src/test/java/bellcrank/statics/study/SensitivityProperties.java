@@ -89,8 +89,7 @@ class SensitivityProperties {
         device.loads().stream()
             .anyMatch(
                 one ->
-                    one instanceof SpreadLoad spread
-                        && spread.per() == SpreadLoad.Per.HORIZONTAL);
+                    one instanceof SpreadLoad spread && spread.per() == SpreadLoad.Per.HORIZONTAL);
     if (!(balance.outcome() instanceof Outcome.InBalance) || balance.condition() > 1e4 || level) {
       return;
     }
