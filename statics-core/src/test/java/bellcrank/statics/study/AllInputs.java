@@ -43,7 +43,7 @@ final class AllInputs {
         all.add(Input.turn(List.of(point), first));
       }
     }
-    device.loads().forEach(load -> load(all, load, device));
+    device.loads().forEach(load -> load(all, load));
     device.connections().forEach(connection -> connection(all, connection));
     String loadCase = device.cases().get(0).name();
     device.loads().stream()
@@ -53,7 +53,7 @@ final class AllInputs {
     return all;
   }
 
-  private static void load(List<Input> all, Load load, Device device) {
+  private static void load(List<Input> all, Load load) {
     String name = load.name();
     if (load instanceof Force force && force.vector().norm() > 0) {
       all.add(Input.size(name));

@@ -98,7 +98,7 @@ final class DualEquations {
   private double size(DualAction action) {
     return Math.abs(action.force().x().rate())
         + Math.abs(action.force().y().rate())
-        + (Math.abs(action.moment(middle).rate())) / size;
+        + Math.abs(action.moment(middle).rate()) / size;
   }
 
   private void add(DMatrixRMaj to, int column, DualAction action, double factor, boolean rate) {

@@ -70,7 +70,7 @@ public final class LimitRates {
     this.constant = constant;
     varies = !(varied instanceof Varied.Nothing);
     equations = new DualEquations(stated, true);
-    forces = optimal.forces().clone();
+    forces = optimal.forces().stream().mapToDouble(Double::doubleValue).toArray();
     number = optimal.number();
   }
 

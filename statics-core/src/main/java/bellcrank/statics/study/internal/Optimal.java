@@ -13,6 +13,8 @@ import bellcrank.statics.limits.internal.Goal;
 import bellcrank.statics.limits.internal.PartBounds;
 import bellcrank.statics.limits.internal.States;
 import bellcrank.statics.limits.internal.Travel;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -22,7 +24,7 @@ import java.util.Optional;
  * @param forces the unknowns, couples per size of the device, in N
  * @param number the varied number there
  */
-record Optimal(double[] forces, double number) {
+record Optimal(List<Double> forces, double number) {
 
   /** How much above the least factor on friction states are looked at, so that there are some. */
   private static final double ABOVE = 1e-11;
@@ -58,7 +60,9 @@ record Optimal(double[] forces, double number) {
     }
     Extreme found = states.greatest(goal);
     return found.isFound() && columns == multiples.length
-        ? Optional.of(new Optimal(found.forces(), friction ? stated : found.number()))
+        ? Optional.of(
+            new Optimal(
+                Arrays.stream(found.forces()).boxed().toList(), friction ? stated : found.number()))
         : Optional.empty();
   }
 
