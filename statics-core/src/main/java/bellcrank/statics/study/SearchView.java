@@ -19,9 +19,6 @@ import java.util.Set;
  */
 final class SearchView {
 
-  /** What counts in place of a multiple that has no end. */
-  private static final double UNLIMITED = 1e9;
-
   /** No more reasons than this are kept. */
   private static final int MOST_REASONS = 8;
 
@@ -165,7 +162,7 @@ final class SearchView {
       FigureAnswer answer = of(figure);
       if (answer instanceof FigureAnswer.None none) {
         if (none.reason() == FigureAnswer.Reason.UNLIMITED) {
-          return OptionalDouble.of(UNLIMITED);
+          return OptionalDouble.of(Sight.ENDLESS);
         }
         note(figure.text() + ": " + none.why());
       }

@@ -1,6 +1,7 @@
 package bellcrank.statics.study.internal;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -10,7 +11,7 @@ import java.util.List;
  */
 final class Ledger {
 
-  /** Share of the size of a goal by which it may be missed and still be kept. */
+  /** Share of the bound of a goal by which it may be missed and still be kept. */
   static final double KEPT = 1e-9;
 
   /** The same where a goal is met to rounding. */
@@ -19,8 +20,11 @@ final class Ledger {
   /** Share of the size of the value that may be given up for goals that are met to rounding. */
   private static final double GIVEN_UP = 1e-7;
 
-  /** Share of the size of a goal below which its room is none. */
+  /** Share of the bound of a goal below which its room is none. */
   private static final double USED_UP = 1e-7;
+
+  /** A bound below this share of what misses are like is a slip of rounding itself. */
+  private static final double SMALL = 1e-3;
 
   /** Share of the places on which sizes are read: a few may lie next to a pole. */
   private static final double USUAL = 0.9;
@@ -30,7 +34,13 @@ final class Ledger {
   private final View view;
   private final List<Aim> aims;
   private final int most;
+
+  /** What misses of each goal are like in the box: by these they are compared with one another. */
   private final double[] sizes;
+
+  /** What a goal asks for: by these it is judged whether it is kept. */
+  private final double[] bounds;
+
   private final List<Seen> sample = new ArrayList<>();
 
   private double valueSize = 1;
@@ -69,6 +79,7 @@ final class Ledger {
     for (int goal = 0; goal < sizes.length; goal++) {
       sizes[goal] = aims.get(goal).size() > 0 ? aims.get(goal).size() : 1;
     }
+    bounds = sizes.clone();
   }
 
   int goals() {
@@ -98,15 +109,20 @@ final class Ledger {
     for (int goal = 0; goal < sizes.length; goal++) {
       int one = goal;
       double own = spread(seen.stream().mapToDouble(sight -> sight.miss(one)).toArray());
-      double larger = Math.max(own, aims.get(goal).size());
+      double bound = aims.get(goal).size();
+      double larger = Math.max(own, bound);
       sizes[goal] = larger > 0 ? larger : 1;
+      bounds[goal] = bound > 0 ? Math.max(bound, SMALL * sizes[goal]) : sizes[goal];
     }
   }
 
-  /** The span of most of some numbers. */
+  /** The span of most of some numbers; 0 if there are none but those that stand for no end. */
   private static double spread(double[] numbers) {
-    double[] sorted = numbers.clone();
-    java.util.Arrays.sort(sorted);
+    double[] sorted =
+        Arrays.stream(numbers).filter(one -> Math.abs(one) < Sight.ENDLESS / 2).sorted().toArray();
+    if (sorted.length == 0) {
+      return 0;
+    }
     int beyond = (int) Math.floor((1 - USUAL) / 2 * sorted.length);
     return sorted[sorted.length - 1 - beyond] - sorted[beyond];
   }
@@ -156,7 +172,7 @@ final class Ledger {
       return false;
     }
     for (int goal = 0; goal < sizes.length; goal++) {
-      if (missed(sight, goal) > room) {
+      if (missed(sight, goal) * sizes[goal] > room * bounds[goal]) {
         return false;
       }
     }
@@ -203,7 +219,7 @@ final class Ledger {
   }
 
   boolean isUsedUp(Sight sight, int goal) {
-    return Math.abs(signed(sight, goal)) <= USED_UP;
+    return Math.abs(sight.miss(goal)) <= USED_UP * bounds[goal];
   }
 
   Seen best() {
@@ -219,7 +235,7 @@ final class Ledger {
     boolean[] used = new boolean[sizes.length];
     boolean there = told.sight.isThere();
     for (int goal = 0; there && goal < used.length; goal++) {
-      kept[goal] = missed(told.sight, goal) <= KEPT;
+      kept[goal] = missed(told.sight, goal) * sizes[goal] <= KEPT * bounds[goal];
       used[goal] = isUsedUp(told.sight, goal);
     }
     return new Best(told.place, there && keeps(told.sight), kept, used, looks, cut);

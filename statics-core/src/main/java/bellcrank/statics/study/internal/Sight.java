@@ -7,6 +7,9 @@ package bellcrank.statics.study.internal;
  */
 public final class Sight {
 
+  /** What stands for a number that has no end; it does not count when sizes are read. */
+  public static final double ENDLESS = 1e9;
+
   private static final Sight NOTHING = new Sight(Double.NaN, new double[0]);
 
   private final double value;

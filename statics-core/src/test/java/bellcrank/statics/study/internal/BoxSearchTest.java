@@ -204,4 +204,18 @@ class BoxSearchTest {
     assertThat(best.looks()).isEqualTo(100);
     assertThat(best.isThere()).isTrue();
   }
+
+  /** Over a third of the range has no end: what is kept is not read off that. */
+  @Test
+  void whatHasNoEndSpoilsNoSizes() {
+    Best best =
+        least(
+            1,
+            x -> {
+              double multiple = x[0] > 0.6 ? Sight.ENDLESS : 3 * x[0];
+              return Sight.of(x[0], 1.5 - multiple);
+            },
+            AT_MOST);
+    assertThat(best.place()[0]).isCloseTo(0.5, within(1e-9));
+  }
 }
