@@ -13,6 +13,7 @@ import bellcrank.statics.geometry.Point;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.SortedSet;
 import java.util.TreeSet;
 
 /**
@@ -132,12 +133,12 @@ final class InfluenceFinder {
   }
 
   /** Places on a leg where the answer may bend or jump, with its end. */
-  private TreeSet<Double> stops(int leg) {
+  private SortedSet<Double> stops(int leg) {
     MovingLoad.Leg own = moving.way().get(leg);
     Device device = moving.device();
     double start = moving.stops().get(leg);
     double end = moving.stops().get(leg + 1);
-    TreeSet<Double> stops = new TreeSet<>(List.of(end));
+    SortedSet<Double> stops = new TreeSet<>(List.of(end));
     Point from = device.point(own.from());
     Direction along = Direction.from(from, device.point(own.to()));
     Member member = (Member) device.body(own.member()).orElseThrow();

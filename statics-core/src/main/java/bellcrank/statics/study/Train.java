@@ -37,20 +37,21 @@ public record Train(List<Wheel> wheels) {
       throw new ModelException("train", "wheels", "none", "at least one");
     }
     double last = 0;
-    for (Wheel wheel : wheels) {
-      if (!Double.isFinite(wheel.force())) {
-        throw new ModelException("train", "force of a wheel", wheel.force(), "a finite number");
+    for (int k = 0; k < wheels.size(); k++) {
+      double force = wheels.get(k).force();
+      double behind = wheels.get(k).behind();
+      if (!Double.isFinite(force)) {
+        throw new ModelException("train", "force of a wheel", force, "a finite number");
       }
-      boolean first = wheel == wheels.get(0);
-      boolean fits = first ? wheel.behind() == 0 : wheel.behind() >= last;
-      if (!fits || !Double.isFinite(wheel.behind())) {
+      boolean fits = k == 0 ? behind == 0 : behind >= last;
+      if (!fits || !Double.isFinite(behind)) {
         throw new ModelException(
             "train",
             "distance behind",
-            wheel.behind(),
-            first ? "0 for the leading wheel" : "a finite number of " + last + " or more");
+            behind,
+            k == 0 ? "0 for the leading wheel" : "a finite number of " + last + " or more");
       }
-      last = wheel.behind();
+      last = behind;
     }
   }
 

@@ -149,17 +149,18 @@ final class Ledger {
     }
   }
 
-  boolean isBetter(Seen one, Seen other) {
-    if (!one.sight.isThere() || !other.sight.isThere()) {
-      return one.sight.isThere() && !other.sight.isThere();
+  /** Whether a place is better than another. */
+  boolean isBetter(Seen seen, Seen than) {
+    if (!seen.sight.isThere() || !than.sight.isThere()) {
+      return seen.sight.isThere() && !than.sight.isThere();
     }
-    boolean keeps = keeps(one.sight);
-    if (keeps != keeps(other.sight)) {
+    boolean keeps = keeps(seen.sight);
+    if (keeps != keeps(than.sight)) {
       return keeps;
     }
     return keeps
-        ? one.sight.value() < other.sight.value()
-        : missed(one.sight) < missed(other.sight);
+        ? seen.sight.value() < than.sight.value()
+        : missed(seen.sight) < missed(than.sight);
   }
 
   /** Whether all goals are kept. */
