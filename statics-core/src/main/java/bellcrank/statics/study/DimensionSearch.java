@@ -2,7 +2,7 @@ package bellcrank.statics.study;
 
 import bellcrank.statics.device.ModelException;
 import bellcrank.statics.study.internal.Best;
-import bellcrank.statics.study.internal.BoxSearch;
+import bellcrank.statics.study.internal.GoalSearch;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -50,9 +50,9 @@ public final class DimensionSearch {
    *     twice, the model has no such number, or it lacks what a goal names
    */
   public static DimensionSearch of(Model model, List<Free> free, List<Goal> goals) {
-    if (free.isEmpty() || free.size() > BoxSearch.mostNumbers()) {
+    if (free.isEmpty() || free.size() > GoalSearch.mostNumbers()) {
       throw new ModelException(
-          "search", "free numbers", free.size(), "1 to " + BoxSearch.mostNumbers());
+          "search", "free numbers", free.size(), "1 to " + GoalSearch.mostNumbers());
     }
     HashSet<Input> inputs = new HashSet<>();
     for (Free one : free) {
@@ -155,7 +155,7 @@ public final class DimensionSearch {
   private SearchAnswer search(Wanted wanted) {
     SearchView view = new SearchView(this, wanted);
     view.check(model);
-    Best best = BoxSearch.of(view::look, view.aims(), view.stated(), most);
+    Best best = GoalSearch.of(view::look, view.aims(), view.stated(), most);
     if (view.mistake().isPresent()) {
       throw view.mistake().get();
     }

@@ -4,9 +4,9 @@ import bellcrank.statics.study.internal.Ledger.Spent;
 import java.util.List;
 
 /** Finds the place in a box where a value is least and all goals are kept, or the nearest miss. */
-public final class BoxSearch {
+public final class GoalSearch {
 
-  private BoxSearch() {}
+  private GoalSearch() {}
 
   /** More numbers than this are not searched at once. */
   public static int mostNumbers() {

@@ -7,7 +7,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Searches of plain functions whose least value is known. */
-class BoxSearchTest {
+class GoalSearchTest {
 
   private static final Aim AT_MOST = new Aim(false, 1);
   private static final Aim EQUAL = new Aim(true, 1);
@@ -15,7 +15,7 @@ class BoxSearchTest {
   private static Best least(int numbers, View view, Aim... aims) {
     double[] start = new double[numbers];
     java.util.Arrays.fill(start, 0.5);
-    Best best = BoxSearch.of(view, List.of(aims), start, 20_000);
+    Best best = GoalSearch.of(view, List.of(aims), start, 20_000);
     return best;
   }
 
@@ -199,7 +199,7 @@ class BoxSearchTest {
 
   @Test
   void cutShort() {
-    Best best = BoxSearch.of(x -> Sight.of(x[0]), List.of(), new double[] {0.5, 0.5}, 100);
+    Best best = GoalSearch.of(x -> Sight.of(x[0]), List.of(), new double[] {0.5, 0.5}, 100);
     assertThat(best.isCutShort()).isTrue();
     assertThat(best.looks()).isEqualTo(100);
     assertThat(best.isThere()).isTrue();
