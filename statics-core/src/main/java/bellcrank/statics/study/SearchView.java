@@ -189,7 +189,7 @@ final class SearchView {
       }
       Optional<String> loadCase = ((Goal.Stands) goal).loadCase();
       OptionalDouble miss =
-          new Standing(
+          new Shortfall(
                   model,
                   loadCase
                       .map(model.device()::loadCase)

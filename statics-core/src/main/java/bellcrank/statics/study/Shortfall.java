@@ -15,7 +15,7 @@ import java.util.OptionalDouble;
  * yes or no. Where loads are applied it is the share of them that is too much, or lacking; where
  * only weights act it is the share of friction that is lacking. What neither tells is 1.
  */
-final class Standing {
+final class Shortfall {
 
   /** A miss or room larger than this says no more. */
   private static final double MOST = 1;
@@ -25,7 +25,7 @@ final class Standing {
 
   private final Limits limits;
 
-  Standing(Model model, LoadCase loadCase) {
+  Shortfall(Model model, LoadCase loadCase) {
     limits = Limits.of(model.device(), loadCase, Pose.DRAWN, model.foundations());
   }
 
