@@ -74,7 +74,12 @@ final class FigureFinder {
   }
 
   private FigureAnswer answer(Ask ask, LoadCase loadCase) {
-    Answer answer = Limits.answer(device, loadCase, Pose.DRAWN, model.foundations(), ask);
+    return read(
+        device, ask, Limits.answer(device, loadCase, Pose.DRAWN, model.foundations(), ask));
+  }
+
+  /** The number that an answer is, or why it is none. */
+  static FigureAnswer read(Device device, Ask ask, Answer answer) {
     if (answer instanceof Answer.Value value) {
       return new FigureAnswer.Is(value.si(), value.dimension());
     }

@@ -21,6 +21,12 @@ public final class Sampled {
 
   private static final int MOST_BINS = 1000;
 
+  /** Numbers that differ by less than this share are alike. */
+  private static final double ALIKE = 1e-9;
+
+  /** Room on either side of numbers that are alike, as a share of them. */
+  private static final double ROOM = 1e-6;
+
   private final Figure figure;
   private final Dimension dimension;
   private final FigureAnswer stated;
@@ -121,7 +127,7 @@ public final class Sampled {
    *
    * @return with the first sample that has it; empty if there is no number
    */
-  public Optional<At> least() {
+  public Optional<FigureAt> least() {
     return count() == 0
         ? Optional.empty()
         : Optional.of(at(column.moments().least(), column.moments().leastAt()));
@@ -132,14 +138,14 @@ public final class Sampled {
    *
    * @return with the first sample that has it; empty if there is no number
    */
-  public Optional<At> greatest() {
+  public Optional<FigureAt> greatest() {
     return count() == 0
         ? Optional.empty()
         : Optional.of(at(column.moments().greatest(), column.moments().greatestAt()));
   }
 
-  private At at(double si, long sample) {
-    return new At(si, dimension, numbers.of(sample));
+  private FigureAt at(double si, long sample) {
+    return new FigureAt(si, dimension, numbers.of(sample));
   }
 
   /**
@@ -158,7 +164,7 @@ public final class Sampled {
     }
     double expected = share * count();
     // a rank is a whole number: what rounding adds to it must not lift it to the next
-    long rank = (long) Math.ceil(expected - 1e-9 * expected);
+    long rank = (long) Math.ceil(expected - ALIKE * expected);
     double off = Chance.SURE * Math.sqrt(expected * (1 - share));
     return Optional.of(
         new Percentile(
@@ -211,10 +217,10 @@ public final class Sampled {
   private Histogram between(double least, double greatest, int bins) {
     double from = least;
     double to = greatest;
-    double small = Math.max(Math.abs(from), Math.abs(to)) * 1e-9;
-    if (to - from <= bins * Math.ulp(small) * 1e9) {
-      // all alike: a range of their own
-      double room = small > 0 ? 1e3 * small : 1;
+    double large = Math.max(Math.abs(from), Math.abs(to));
+    if (to - from <= ALIKE * large) {
+      // all alike, or nothing but zeros: a range round them
+      double room = large > 0 ? ROOM * large : 1;
       from -= room;
       to += room;
     }

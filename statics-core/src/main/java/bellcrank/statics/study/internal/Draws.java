@@ -54,6 +54,15 @@ public final class Draws {
     return ((bits() >>> LOW_BITS) + 0.5) * 0x1p-52;
   }
 
+  /**
+   * Leaves numbers out.
+   *
+   * @param numbers how many, 0 or more
+   */
+  public void skip(long numbers) {
+    state += GOLDEN * numbers;
+  }
+
   private static long mix(long bits) {
     long mixed = (bits ^ (bits >>> 30)) * 0xBF58476D1CE4E5B9L;
     mixed = (mixed ^ (mixed >>> 27)) * 0x94D049BB133111EBL;

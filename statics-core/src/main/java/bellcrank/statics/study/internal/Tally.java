@@ -17,22 +17,39 @@ public final class Tally {
    */
   public record Entry(String name, long count, long first) {}
 
+  /** No more names than this are told apart, so that memory stays bounded. */
+  static final int MOST_NAMES = 100;
+
+  /** What all further names are counted as. */
+  static final String OTHERS = "others";
+
   private final Map<String, Entry> entries = new LinkedHashMap<>();
 
-  void add(String name, long sample) {
+  /**
+   * Counts one.
+   *
+   * @param name what happened
+   * @param sample number of the sample
+   */
+  public void add(String name, long sample) {
     add(new Entry(name, 1, sample));
   }
 
-  /** Takes in what others have counted, whose samples come after these. */
-  void addAll(Tally later) {
+  /**
+   * Takes in what others have counted.
+   *
+   * @param later counts of samples that come after these
+   */
+  public void addAll(Tally later) {
     later.entries.values().forEach(this::add);
   }
 
   private void add(Entry more) {
+    boolean known = entries.containsKey(more.name()) || entries.size() < MOST_NAMES;
     entries.merge(
-        more.name(),
-        more,
-        (known, later) -> new Entry(known.name(), known.count() + later.count(), known.first()));
+        known ? more.name() : OTHERS,
+        known ? more : new Entry(OTHERS, more.count(), more.first()),
+        (first, later) -> new Entry(first.name(), first.count() + later.count(), first.first()));
   }
 
   /**

@@ -10,7 +10,7 @@ import java.util.List;
  * @param dimension what kind of quantity it is
  * @param inputs values of the uncertain numbers there, in their order, SI
  */
-public record At(double si, Dimension dimension, List<Double> inputs) {
+public record FigureAt(double si, Dimension dimension, List<Double> inputs) {
 
   /**
    * Copies the values.
@@ -19,7 +19,7 @@ public record At(double si, Dimension dimension, List<Double> inputs) {
    * @param dimension what kind of quantity it is
    * @param inputs values of the uncertain numbers there, in their order, SI
    */
-  public At {
+  public FigureAt {
     inputs = List.copyOf(inputs);
   }
 }
