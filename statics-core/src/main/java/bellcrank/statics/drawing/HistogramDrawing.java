@@ -54,7 +54,8 @@ public final class HistogramDrawing {
      */
     public Bin {
       if (!Double.isFinite(from) || !Double.isFinite(to) || !(from < to)) {
-        throw new ModelException("histogram", "bin", from + " to " + to, "finite ends, least first");
+        throw new ModelException(
+            "histogram", "bin", from + " to " + to, "finite ends, least first");
       }
       if (count < 0) {
         throw new ModelException("histogram", "count", count, "0 or more");

@@ -4,8 +4,8 @@ import bellcrank.statics.units.UnitSystem;
 
 /**
  * In how many samples something happened. Chances are estimates from samples, so they have an error
- * of their own: its bounds are those of E. B. Wilson, Probable inference, the law of succession, and
- * statistical inference, 1927 (formula from memory), at a confidence of 95 %.
+ * of their own: its bounds are those of E. B. Wilson, Probable inference, the law of succession,
+ * and statistical inference, 1927 (formula from memory), at a confidence of 95 %.
  *
  * @param what what happened
  * @param count in how many samples

@@ -74,8 +74,7 @@ final class FigureFinder {
   }
 
   private FigureAnswer answer(Ask ask, LoadCase loadCase) {
-    return read(
-        device, ask, Limits.answer(device, loadCase, Pose.DRAWN, model.foundations(), ask));
+    return read(device, ask, Limits.answer(device, loadCase, Pose.DRAWN, model.foundations(), ask));
   }
 
   /** The number that an answer is, or why it is none. */

@@ -41,7 +41,8 @@ final class SampleWords {
       String high = value(one.greatest().orElseThrow().si(), dimension, units);
       if (low.equals(high)) {
         boolean all = one.count() == samples.done();
-        sentences.add(name + " is " + low + (all ? " in all of them." : " wherever it has a number."));
+        sentences.add(
+            name + " is " + low + (all ? " in all of them." : " wherever it has a number."));
       } else {
         sentences.add(name + " lies between " + shares(one, units) + stated(one, units) + ".");
         sentences.add(
@@ -125,9 +126,7 @@ final class SampleWords {
           + open;
     }
     double off =
-        chance.count() < FEW
-            ? chance.greatest() - chance.share()
-            : chance.share() - chance.least();
+        chance.count() < FEW ? chance.greatest() - chance.share() : chance.share() - chance.least();
     int decimals = decimals(100 * off);
     return "in "
         + (chance.count() == 0 ? "none" : number(chance.count()))

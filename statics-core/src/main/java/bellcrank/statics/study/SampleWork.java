@@ -84,14 +84,12 @@ final class SampleWork {
     try {
       return standing.answer(figure);
     } catch (ModelException wrong) {
-      return new FigureAnswer.None(
-          FigureAnswer.Reason.NOT_DEFINED, Standing.notBuilt(wrong));
+      return new FigureAnswer.None(FigureAnswer.Reason.NOT_DEFINED, Standing.notBuilt(wrong));
     }
   }
 
   /** Whether it happens; empty if that is open. */
-  private Optional<Boolean> happens(
-      Happening happening, State state, List<FigureAnswer> answers) {
+  private Optional<Boolean> happens(Happening happening, State state, List<FigureAnswer> answers) {
     if (happening instanceof Happening.Above above) {
       return number(above.figure(), above.bound(), answers).map(v -> v > above.bound().si());
     }
@@ -107,8 +105,7 @@ final class SampleWork {
             : state.kind() == Kind.GIVES_WAY);
   }
 
-  private Optional<Double> number(
-      Figure figure, Quantity bound, List<FigureAnswer> answers) {
+  private Optional<Double> number(Figure figure, Quantity bound, List<FigureAnswer> answers) {
     if (answers.get(figures.indexOf(figure)) instanceof FigureAnswer.Is is) {
       Sampling.checkBound(figure, is, bound);
       return Optional.of(is.si());

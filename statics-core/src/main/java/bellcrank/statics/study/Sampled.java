@@ -39,8 +39,7 @@ public final class Sampled {
     List<Double> of(long sample);
   }
 
-  Sampled(
-      Figure figure, Dimension dimension, FigureAnswer stated, Column column, Numbers numbers) {
+  Sampled(Figure figure, Dimension dimension, FigureAnswer stated, Column column, Numbers numbers) {
     this.figure = figure;
     this.dimension = dimension;
     this.stated = stated;

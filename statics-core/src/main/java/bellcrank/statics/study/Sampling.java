@@ -15,8 +15,8 @@ import java.util.Set;
 
 /**
  * What follows from numbers that are not known well, found by trying: each sample draws all
- * uncertain numbers independently of one another, builds the model with them, and asks it. Immutable
- * and safe for several threads.
+ * uncertain numbers independently of one another, builds the model with them, and asks it.
+ * Immutable and safe for several threads.
  *
  * <p>The same seed gives the same samples, bit for bit, on any number of threads. No sample is left
  * out: one that cannot be built, has no balance or leaves a figure open is counted as such.
@@ -59,8 +59,7 @@ public final class Sampling {
   public static Sampling of(Model model, List<Uncertain> uncertain, List<Figure> figures) {
     UncertainCheck.check(model, uncertain);
     figures.forEach(figure -> figure.of(model));
-    return new Sampling(
-        model, uncertain, distinct(figures), List.of(), Optional.empty());
+    return new Sampling(model, uncertain, distinct(figures), List.of(), Optional.empty());
   }
 
   private static List<Figure> distinct(List<Figure> figures) {
@@ -142,8 +141,8 @@ public final class Sampling {
 
   /**
    * Draws samples in several threads. They live no longer than this call; the calling thread is one
-   * of them. If it is interrupted, the run ends as if the progress had said so, and the thread stays
-   * interrupted.
+   * of them. If it is interrupted, the run ends as if the progress had said so, and the thread
+   * stays interrupted.
    *
    * @param samples how many, 1 or more; times the number of figures at most {@link #MOST_NUMBERS}
    * @param seed any number; the same one gives the same samples

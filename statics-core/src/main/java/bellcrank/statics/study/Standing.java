@@ -44,8 +44,7 @@ final class Standing {
     OPEN
   }
 
-  private static final State HOLDS =
-      new State(new Verdict.Holds().words(), Kind.HOLDS, List.of());
+  private static final State HOLDS = new State(new Verdict.Holds().words(), Kind.HOLDS, List.of());
 
   Standing(Model model) {
     this.model = model;
@@ -107,16 +106,12 @@ final class Standing {
   }
 
   private State judged(LoadCase loadCase) {
-    Verdict verdict =
-        Limits.of(device, loadCase, Pose.DRAWN, model.foundations()).verdict();
+    Verdict verdict = Limits.of(device, loadCase, Pose.DRAWN, model.foundations()).verdict();
     if (verdict instanceof Verdict.DoesNotHold not) {
       boolean mechanism = not.after() == Verdict.After.MECHANISM;
-      return new State(
-          mechanism ? "no balance" : not.words(), Kind.GIVES_WAY, not.how().events());
+      return new State(mechanism ? "no balance" : not.words(), Kind.GIVES_WAY, not.how().events());
     }
     return new State(
-        verdict.words(),
-        verdict instanceof Verdict.NotDecided ? Kind.OPEN : Kind.HOLDS,
-        List.of());
+        verdict.words(), verdict instanceof Verdict.NotDecided ? Kind.OPEN : Kind.HOLDS, List.of());
   }
 }

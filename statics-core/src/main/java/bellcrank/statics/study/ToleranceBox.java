@@ -131,8 +131,7 @@ public final class ToleranceBox {
    *     the model does not have it; or if the figure names what the model does not have, or there
    *     are too few looks
    */
-  public static ToleranceBox of(
-      Model model, List<Uncertain> uncertain, Figure figure, int looks) {
+  public static ToleranceBox of(Model model, List<Uncertain> uncertain, Figure figure, int looks) {
     UncertainCheck.check(model, uncertain);
     if (looks < FEWEST) {
       throw new ModelException(figure.text(), "looks", looks, FEWEST + " or more");
@@ -155,8 +154,7 @@ public final class ToleranceBox {
       middle[k] = one.input().value(model);
     }
     BoxLook look = new BoxLook(model, uncertain, figure);
-    return new ToleranceBox(
-        look, stated, BoxSearch.of(low, high, middle, looks, look::at));
+    return new ToleranceBox(look, stated, BoxSearch.of(low, high, middle, looks, look::at));
   }
 
   /**

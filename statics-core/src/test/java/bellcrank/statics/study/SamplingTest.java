@@ -86,8 +86,7 @@ final class SamplingTest {
             .run(MANY, 3);
     Sampled ram = samples.figure(RAM);
     assertThat(ram.mean().orElseThrow())
-        .isCloseTo(
-            moment * Math.log(1.5) / 0.1, within(4 * ram.errorOfMean().orElseThrow()));
+        .isCloseTo(moment * Math.log(1.5) / 0.1, within(4 * ram.errorOfMean().orElseThrow()));
     int kept = 0;
     for (int k = 1; k < 20; k++) {
       Percentile found = ram.percentile(k / 20.0).orElseThrow();
@@ -205,7 +204,8 @@ final class SamplingTest {
         Sampling.of(
             press(),
             List.of(
-                Uncertain.within(Input.x("ram"), 0.05), Uncertain.normal(Input.size("hand"), 220, 9)),
+                Uncertain.within(Input.x("ram"), 0.05),
+                Uncertain.normal(Input.size("hand"), 220, 9)),
             List.of(RAM));
     Samples samples = sampling.run(1000, 5);
     FigureAt greatest = samples.figure(RAM).greatest().orElseThrow();
@@ -316,7 +316,9 @@ final class SamplingTest {
             .run(300, 2);
     Sampled open = samples.figures().get(1);
     assertThat(open.count()).isLessThan(300);
-    assertThat(open.missing()).extracting(Counted::what).anyMatch(w -> w.startsWith("undetermined"));
+    assertThat(open.missing())
+        .extracting(Counted::what)
+        .anyMatch(w -> w.startsWith("undetermined"));
     assertThat(samples.figure(floor).count()).isPositive();
     assertThat(samples.chances().get(0).count()).isPositive();
   }
@@ -337,16 +339,14 @@ final class SamplingTest {
       }
     }
     assertThatThrownBy(() -> samples.figure(RAM).histogram(0)).isInstanceOf(ModelException.class);
-    assertThatThrownBy(() -> samples.figure(RAM).percentile(1))
-        .isInstanceOf(ModelException.class);
+    assertThatThrownBy(() -> samples.figure(RAM).percentile(1)).isInstanceOf(ModelException.class);
   }
 
   @Test
   void aLongTailIsCountedBesideTheHistogram() {
     // the arm comes close to nothing, so a few forces are very large
     Samples samples =
-        Sampling.of(
-                press(), List.of(Uncertain.uniform(Input.x("ram"), 1e-6, 0.5)), List.of(RAM))
+        Sampling.of(press(), List.of(Uncertain.uniform(Input.x("ram"), 1e-6, 0.5)), List.of(RAM))
             .run(5000, 3);
     Histogram histogram = samples.figure(RAM).histogram(20).orElseThrow();
     assertThat(histogram.above()).isEqualTo(5);
@@ -393,14 +393,10 @@ final class SamplingTest {
     refused(() -> Sampling.of(press(), List.of(), List.of(RAM)), "at least one uncertain number");
     refused(() -> Sampling.of(press(), List.of(arm, arm), List.of(RAM)), "x of ram");
     refused(
-        () ->
-            Sampling.of(
-                press(), List.of(Uncertain.within(Input.x("rum"), 0.05)), List.of(RAM)),
+        () -> Sampling.of(press(), List.of(Uncertain.within(Input.x("rum"), 0.05)), List.of(RAM)),
         "rum");
-    refused(
-        () -> Sampling.of(press(), List.of(arm), List.of(Figure.parse("rams"))), "rams");
-    refused(
-        () -> Sampling.of(press(), List.of(arm), List.of(Figure.parse("verdict"))), "verdict");
+    refused(() -> Sampling.of(press(), List.of(arm), List.of(Figure.parse("rams"))), "rams");
+    refused(() -> Sampling.of(press(), List.of(arm), List.of(Figure.parse("verdict"))), "verdict");
     Sampling sampling = Sampling.of(press(), List.of(arm), List.of(RAM));
     refused(
         () -> sampling.with(Happening.above(RAM, new Quantity(1, Dimension.LENGTH))), "a length");

@@ -37,8 +37,7 @@ final class ToleranceBoxTest {
                 Uncertain.within(Input.y("grip"), 0.02)),
             RAM);
     assertThat(box.how()).isEqualTo(How.MONOTONE);
-    assertThat(box.senses())
-        .containsExactly(Sense.FALLS, Sense.RISES, Sense.RISES, Sense.NONE);
+    assertThat(box.senses()).containsExactly(Sense.FALLS, Sense.RISES, Sense.RISES, Sense.NONE);
     FigureAt least = box.least().orElseThrow();
     FigureAt greatest = box.greatest().orElseThrow();
     assertThat(least.si()).isCloseTo((200 * 1.6 + 5 * GRAVITY * 0.8) / 0.3, within(1e-9));
@@ -105,9 +104,7 @@ final class ToleranceBoxTest {
     assertThat(box.how()).isEqualTo(How.MONOTONE);
     assertThat(box.least().orElseThrow().si()).isCloseTo(1.2 / 4 / 0.6, within(1e-9));
     assertThat(box.greatest().orElseThrow().si()).isCloseTo(1.8 / 4 / 0.4, within(1e-9));
-    assertThat(box.outcomes())
-        .extracting(Counted::what)
-        .contains("holds", "does not hold");
+    assertThat(box.outcomes()).extracting(Counted::what).contains("holds", "does not hold");
     assertThat(box.words(UnitSystem.SI)).anyMatch(text -> text.contains("does not hold"));
   }
 
@@ -185,7 +182,8 @@ final class ToleranceBoxTest {
     for (String ask : List.of("hand", "stay.tension", "heel pin.size", "axle pin.y on pole")) {
       Figure figure = Figure.parse(ask);
       ToleranceBox box = ToleranceBox.of(derrick, uncertain, figure);
-      Sampled sampled = Sampling.of(derrick, uncertain, List.of(figure)).run(5000, 4).figure(figure);
+      Sampled sampled =
+          Sampling.of(derrick, uncertain, List.of(figure)).run(5000, 4).figure(figure);
       double slack = 1e-9 * box.greatest().orElseThrow().si();
       assertThat(sampled.least().orElseThrow().si())
           .as(ask)
@@ -206,8 +204,7 @@ final class ToleranceBoxTest {
     Uncertain arm = Uncertain.within(Input.x("ram"), 0.05);
     refused(() -> ToleranceBox.of(press(), List.of(arm), RAM, 99), "looks");
     refused(
-        () ->
-            ToleranceBox.of(press(), List.of(Uncertain.within(Input.friction("heel"), 0.1)), RAM),
+        () -> ToleranceBox.of(press(), List.of(Uncertain.within(Input.friction("heel"), 0.1)), RAM),
         "heel");
     refused(() -> Uncertain.uniform(Input.x("ram"), 0.3, 0.2), "x of ram");
     refused(() -> Uncertain.within(Input.x("ram"), 0), "x of ram");

@@ -47,6 +47,7 @@ public final class Blocks<B> {
   private final int count;
   private final GoesOn goesOn;
   private final AtomicReferenceArray<B> finished;
+
   /** The first block is the calling thread's, so that it is asked at least once. */
   private final AtomicLong next = new AtomicLong(1);
 

@@ -13,7 +13,13 @@ import java.util.OptionalDouble;
 public final class BoxSearch {
 
   /** Places are looked at up to this many times unless another bound is stated. */
-  public static final int LOOKS = 6000;
+  public static final int LOOKS = 18_000;
+
+  /** Share of the looks that may go into corners: enough for all corners of ten numbers. */
+  public static final double FOR_CORNERS = 2.0 / 3;
+
+  /** Looks of a search for both ends. */
+  public static final int SEARCH = 6000;
 
   /** How far beside a place one looks to see whether the function rises, in widths of the box. */
   public static final double BESIDE = 1.0 / 16;
@@ -86,7 +92,7 @@ public final class BoxSearch {
 
   private void run(int most) {
     looking.at(stated);
-    lookAtCorners(most / 2);
+    lookAtCorners((int) (FOR_CORNERS * most));
     for (double[] place : Spot.inner(inputs, INNER)) {
       lookBeside(place);
     }
@@ -96,11 +102,11 @@ public final class BoxSearch {
       return;
     }
     if (inputs == 1) {
-      Spot.even(looking.left() / 4).forEach(looking::at);
+      Spot.even(Math.min(looking.left(), SEARCH) / 4).forEach(looking::at);
     }
-    int share = looking.left() / 2;
+    int share = Math.min(looking.left(), SEARCH) / 2;
     climb(1, share);
-    climb(-1, looking.left());
+    climb(-1, share);
   }
 
   private void lookAtCorners(int most) {

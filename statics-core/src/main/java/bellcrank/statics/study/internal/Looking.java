@@ -17,7 +17,25 @@ final class Looking {
   private double largest;
 
   /** A place and the value there. */
-  record Seen(double[] place, double value) {}
+  static final class Seen {
+
+    private final double[] place;
+    private final double value;
+
+    Seen(double[] place, double value) {
+      this.place = place;
+      this.value = value;
+    }
+
+    /** In shares of the widths; not to be changed. */
+    double[] place() {
+      return place;
+    }
+
+    double value() {
+      return value;
+    }
+  }
 
   Looking(double[] low, double[] high, int most, BoxSearch.Function function) {
     this.low = low;

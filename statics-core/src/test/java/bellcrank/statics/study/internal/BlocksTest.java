@@ -41,7 +41,9 @@ final class BlocksTest {
   void whatIsEndedEarlyIsAShorterRun(int threads) {
     List<String> blocks =
         Blocks.run(SAMPLES, threads, BlocksTest::names, done -> done < 3 * Blocks.SIZE);
-    assertThat(blocks).hasSizeGreaterThanOrEqualTo(3).isEqualTo(wanted(11).subList(0, blocks.size()));
+    assertThat(blocks)
+        .hasSizeGreaterThanOrEqualTo(3)
+        .isEqualTo(wanted(11).subList(0, blocks.size()));
   }
 
   @Test

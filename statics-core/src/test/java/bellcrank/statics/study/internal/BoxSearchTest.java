@@ -69,7 +69,8 @@ final class BoxSearchTest {
   @Test
   void aBumpWithinTheBoxIsFound() {
     BoxSearch found =
-        search(all(2, 0), all(2, 1), at -> -Math.pow(at[0] - 0.3, 2) - 2 * Math.pow(at[1] - 0.6, 2));
+        search(
+            all(2, 0), all(2, 1), at -> -Math.pow(at[0] - 0.3, 2) - 2 * Math.pow(at[1] - 0.6, 2));
     assertThat(found.isMonotoneThroughout()).isFalse();
     assertThat(found.end(true)[0]).isCloseTo(0.3, within(1e-6));
     assertThat(found.end(true)[1]).isCloseTo(0.6, within(1e-6));
@@ -155,8 +156,7 @@ final class BoxSearchTest {
   void aHiddenBumpBetweenTheCornersIsNoMonotoneFunction() {
     // rises at all corners, but not in the middle
     BoxSearch found =
-        search(
-            all(1, 0), all(1, 1), at -> at[0] + 0.8 * Math.exp(-200 * Math.pow(at[0] - 0.5, 2)));
+        search(all(1, 0), all(1, 1), at -> at[0] + 0.8 * Math.exp(-200 * Math.pow(at[0] - 0.5, 2)));
     assertThat(found.isMonotoneThroughout()).isFalse();
     assertThat(found.end(true)[1]).isCloseTo(1.3, within(0.01));
   }
