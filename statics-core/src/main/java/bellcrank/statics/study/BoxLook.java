@@ -1,6 +1,7 @@
 package bellcrank.statics.study;
 
 import bellcrank.statics.device.ModelException;
+import bellcrank.statics.study.internal.BoxSearch;
 import bellcrank.statics.study.internal.Tally;
 import bellcrank.statics.units.Dimension;
 import java.util.ArrayList;
@@ -8,7 +9,9 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /** Asks a figure at places of a tolerance box, and counts where it has no number. */
-final class BoxLook {
+final class BoxLook implements BoxSearch.Function {
+
+  private static final double[] NONE = {};
 
   private final Model model;
   private final List<Uncertain> uncertain;
@@ -18,6 +21,8 @@ final class BoxLook {
   private final Tally outcomes = new Tally();
   private final List<List<Double>> places = new ArrayList<>();
   private Dimension dimension = Dimension.NUMBER;
+  private boolean exact = true;
+  private boolean first = true;
 
   BoxLook(Model model, List<Uncertain> uncertain, Figure figure) {
     this.model = model;
@@ -26,11 +31,9 @@ final class BoxLook {
     inputs = uncertain.stream().map(Uncertain::input).toList();
   }
 
-  OptionalDouble at(double[] numbers) {
-    List<Double> place = new ArrayList<>(numbers.length);
-    for (double number : numbers) {
-      place.add(number);
-    }
+  @Override
+  public OptionalDouble at(double[] numbers) {
+    List<Double> place = list(numbers);
     places.add(place);
     long look = places.size() - 1L;
     FigureAnswer answer = answer(place, look);
@@ -52,6 +55,35 @@ final class BoxLook {
       outcomes.add(why, look);
       return new FigureAnswer.None(FigureAnswer.Reason.NOT_DEFINED, why);
     }
+  }
+
+  private static List<Double> list(double[] numbers) {
+    List<Double> place = new ArrayList<>(numbers.length);
+    for (double number : numbers) {
+      place.add(number);
+    }
+    return place;
+  }
+
+  /** Rates are looked for only where they are exact, which shows at the first place. */
+  @Override
+  public double[] rates(double[] numbers) {
+    if (!exact) {
+      return NONE;
+    }
+    Model there = Input.put(model, inputs, list(numbers));
+    double[] rates = new double[inputs.size()];
+    for (Effect effect : Sensitivities.of(there, figure, inputs).ranked()) {
+      boolean differences =
+          effect.how() == Effect.How.DIFFERENCES || effect.how() == Effect.How.NOT_FOUND;
+      if (differences || !(effect.change() instanceof Effect.Change.Smooth smooth)) {
+        exact &= !(differences && first);
+        return NONE;
+      }
+      rates[inputs.indexOf(effect.input())] = smooth.rate();
+    }
+    first = false;
+    return rates;
   }
 
   List<Uncertain> uncertain() {

@@ -83,10 +83,21 @@ final class BoxWords {
       }
     }
     return "Wherever looked ("
-        + looks(box)
+        + places(box)
         + ") it "
         + String.join(" and ", senses)
         + ", so both ends lie in corners of the box and are exact there.";
+  }
+
+  private static String places(ToleranceBox box) {
+    List<String> places = new ArrayList<>();
+    if (box.exactPlaces() > 0) {
+      places.add(SampleWords.number(box.exactPlaces()) + " places by exact rates");
+    }
+    if (box.otherPlaces() > 0) {
+      places.add(SampleWords.number(box.otherPlaces()) + " places by small steps");
+    }
+    return String.join(", ", places);
   }
 
   private static String verb(Sense sense) {

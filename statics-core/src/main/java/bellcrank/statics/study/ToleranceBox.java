@@ -29,6 +29,8 @@ public final class ToleranceBox {
   private final How how;
   private final List<Sense> senses;
   private final int looks;
+  private final int exactPlaces;
+  private final int otherPlaces;
   private final List<FigureAt> ends;
   private final List<Counted> missing;
   private final List<Counted> outcomes;
@@ -66,6 +68,8 @@ public final class ToleranceBox {
     figure = look.figure();
     this.stated = stated;
     looks = found.looks();
+    exactPlaces = found.exactPlaces();
+    otherPlaces = found.otherPlaces();
     ends = ends(look, found);
     how =
         ends.isEmpty()
@@ -154,7 +158,7 @@ public final class ToleranceBox {
       middle[k] = one.input().value(model);
     }
     BoxLook look = new BoxLook(model, uncertain, figure);
-    return new ToleranceBox(look, stated, BoxSearch.of(low, high, middle, looks, look::at));
+    return new ToleranceBox(look, stated, BoxSearch.of(low, high, middle, looks, look));
   }
 
   /**
@@ -209,6 +213,24 @@ public final class ToleranceBox {
    */
   public int looks() {
     return looks;
+  }
+
+  /**
+   * At how many places the senses are those of exact rates.
+   *
+   * @return 0 or more
+   */
+  public int exactPlaces() {
+    return exactPlaces;
+  }
+
+  /**
+   * At how many places the senses were seen by steps of a sixteenth of the box.
+   *
+   * @return 0 or more
+   */
+  public int otherPlaces() {
+    return otherPlaces;
   }
 
   /**

@@ -38,6 +38,9 @@ final class ToleranceBoxTest {
             RAM);
     assertThat(box.how()).isEqualTo(How.MONOTONE);
     assertThat(box.senses()).containsExactly(Sense.FALLS, Sense.RISES, Sense.RISES, Sense.NONE);
+    // all corners and the places within, by exact rates
+    assertThat(box.exactPlaces()).isEqualTo(16 + 32);
+    assertThat(box.otherPlaces()).isZero();
     FigureAt least = box.least().orElseThrow();
     FigureAt greatest = box.greatest().orElseThrow();
     assertThat(least.si()).isCloseTo((200 * 1.6 + 5 * GRAVITY * 0.8) / 0.3, within(1e-9));

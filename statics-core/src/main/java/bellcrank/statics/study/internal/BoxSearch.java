@@ -46,6 +46,8 @@ public final class BoxSearch {
   private final double[] rises;
   private boolean allCorners;
   private boolean monotone;
+  private int exactPlaces;
+  private int otherPlaces;
   private List<Looking.Seen> ends = List.of();
 
   private BoxSearch(Looking looking, double[] stated) {
@@ -66,6 +68,16 @@ public final class BoxSearch {
      * @return empty if there is none
      */
     OptionalDouble at(double[] place);
+
+    /**
+     * The exact rates at a place, if they are known.
+     *
+     * @param place the numbers put in; not to be kept
+     * @return how fast the function rises with each number; none if one of them is not known
+     */
+    default double[] rates(double[] place) {
+      return new double[0];
+    }
   }
 
   /**
@@ -116,23 +128,38 @@ public final class BoxSearch {
     corners.forEach(this::lookBeside);
   }
 
-  /** Looks at a place and one step beside it for each number, towards the middle of the box. */
+  /**
+   * Looks at a place and in which sense each number changes the function there: by exact rates, or
+   * by a step towards the middle of the box.
+   */
   private void lookBeside(double[] place) {
     OptionalDouble here = looking.at(place);
     if (here.isEmpty()) {
       return;
     }
+    double[] rates = looking.rates(place);
+    if (rates.length == inputs) {
+      exactPlaces++;
+      for (int i = 0; i < inputs; i++) {
+        note(i, BESIDE * rates[i]);
+      }
+      return;
+    }
+    otherPlaces++;
     for (int i = 0; i < inputs; i++) {
       double step = place[i] < 0.5 ? BESIDE : -BESIDE;
       double[] beside = place.clone();
       beside[i] += step;
       OptionalDouble there = looking.at(beside);
       if (there.isPresent()) {
-        double rise = (there.getAsDouble() - here.getAsDouble()) * Math.signum(step);
-        falls[i] = Math.min(falls[i], rise);
-        rises[i] = Math.max(rises[i], rise);
+        note(i, (there.getAsDouble() - here.getAsDouble()) * Math.signum(step));
       }
     }
+  }
+
+  private void note(int input, double rise) {
+    falls[input] = Math.min(falls[input], rise);
+    rises[input] = Math.max(rises[input], rise);
   }
 
   private boolean isMonotone() {
@@ -258,6 +285,24 @@ public final class BoxSearch {
    */
   public boolean sawAllCorners() {
     return allCorners;
+  }
+
+  /**
+   * At how many places the senses are those of exact rates.
+   *
+   * @return 0 or more
+   */
+  public int exactPlaces() {
+    return exactPlaces;
+  }
+
+  /**
+   * At how many places the senses were looked at by a step.
+   *
+   * @return 0 or more
+   */
+  public int otherPlaces() {
+    return otherPlaces;
   }
 
   /**

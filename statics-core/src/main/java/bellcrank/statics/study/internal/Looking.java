@@ -60,6 +60,15 @@ final class Looking {
     return value;
   }
 
+  /** Exact rates at a place per width of the box; none if they are not known. */
+  double[] rates(double[] shares) {
+    double[] rates = function.rates(numbers(shares)).clone();
+    for (int i = 0; i < rates.length; i++) {
+      rates[i] *= high[i] - low[i];
+    }
+    return rates;
+  }
+
   /** The numbers of a place; exact at the ends. */
   double[] numbers(double[] shares) {
     double[] numbers = new double[shares.length];

@@ -48,6 +48,43 @@ final class BoxSearchTest {
   }
 
   @Test
+  void exactRatesSpareTheSteps() {
+    BoxSearch found =
+        BoxSearch.of(
+            all(2, 1),
+            new double[] {3, 2},
+            all(2, 1.5),
+            BoxSearch.LOOKS,
+            new BoxSearch.Function() {
+              @Override
+              public OptionalDouble at(double[] place) {
+                return OptionalDouble.of(place[0] * place[0] / place[1]);
+              }
+
+              @Override
+              public double[] rates(double[] place) {
+                return new double[] {
+                  2 * place[0] / place[1], -place[0] * place[0] / (place[1] * place[1])
+                };
+              }
+            });
+    assertThat(found.isMonotoneThroughout()).isTrue();
+    assertThat(found.exactPlaces()).isEqualTo(4 + BoxSearch.INNER);
+    assertThat(found.otherPlaces()).isZero();
+    assertThat(found.looks()).isEqualTo(1 + 4 + BoxSearch.INNER + 2);
+    assertThat(found.end(true)).containsExactly(3, 1, 9);
+    assertThat(found.end(false)).containsExactly(1, 2, 0.5);
+  }
+
+  @Test
+  void tenNumbersAreLookedAtInAllCorners() {
+    BoxSearch found = search(all(10, 1), all(10, 2), at -> at[0] * at[9] - at[4]);
+    assertThat(found.sawAllCorners()).isTrue();
+    assertThat(found.isMonotoneThroughout()).isTrue();
+    assertThat(found.end(true)[10]).isEqualTo(3);
+  }
+
+  @Test
   void manyNumbersAreLookedAtInSomeCornersOnly() {
     int inputs = 15;
     BoxSearch found =
