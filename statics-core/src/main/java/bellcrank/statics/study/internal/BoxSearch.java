@@ -13,7 +13,7 @@ import java.util.OptionalDouble;
 public final class BoxSearch {
 
   /** Places are looked at up to this many times unless another bound is stated. */
-  public static final int LOOKS = 18_000;
+  public static final int LOOKS = 18000;
 
   /** Share of the looks that may go into corners: enough for all corners of ten numbers. */
   public static final double FOR_CORNERS = 2.0 / 3;
@@ -22,7 +22,7 @@ public final class BoxSearch {
   public static final int SEARCH = 6000;
 
   /** How far beside a place one looks to see whether the function rises, in widths of the box. */
-  public static final double BESIDE = 1.0 / 16;
+  public static final double BESIDE = 0.0625;
 
   /** Differences below this share of the largest value are none. */
   public static final double NOISE = 1e-9;
