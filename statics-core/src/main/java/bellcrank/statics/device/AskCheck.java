@@ -39,8 +39,11 @@ final class AskCheck {
     } else {
       plain(subject);
     }
-    List<String> cases = device.cases().stream().map(LoadCase::name).toList();
-    ask.loadCase().ifPresent(name -> endings.known("case", List.of(name), cases));
+    ask.loadCase()
+        .ifPresent(
+            name ->
+                endings.known(
+                    "case", List.of(name), device.cases().stream().map(LoadCase::name).toList()));
   }
 
   /** Everything but the case, of what is not greatest or least. */

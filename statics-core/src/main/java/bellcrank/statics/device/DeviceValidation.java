@@ -103,30 +103,33 @@ final class DeviceValidation {
 
   private void connection(Connection connection) {
     String name = connection.name();
+    // some kinds make these lists anew each time, and studies build many devices
+    List<String> joined = connection.bodies();
+    List<String> places = connection.places();
     boolean known = true;
-    for (int i = 0; i < connection.bodies().size(); i++) {
-      known &= body(name, connection.bodies().get(i));
-      known &= point(name, "at", connection.places().get(i));
+    for (int i = 0; i < joined.size(); i++) {
+      known &= body(name, joined.get(i));
+      known &= point(name, "at", places.get(i));
     }
     if (!known) {
       return;
     }
-    for (int i = 0; i < connection.bodies().size(); i++) {
-      atJoint(name, connection.bodies().get(i), connection.places().get(i));
+    for (int i = 0; i < joined.size(); i++) {
+      atJoint(name, joined.get(i), places.get(i));
     }
     if (connection instanceof Clamp
         || connection instanceof Guide
         || connection instanceof ContactBase) {
-      connection.bodies().forEach(body -> notJoint(name, "joins", body));
+      joined.forEach(body -> notJoint(name, "joins", body));
     } else if (connection instanceof Roller
         || connection instanceof Contact
         || connection instanceof Slot) {
       // its direction is fixed in the second body, which must be able to turn with it
-      notJoint(name, "joins", connection.bodies().get(1));
+      notJoint(name, "joins", joined.get(1));
     } else if (connection instanceof Strut
         || connection instanceof Line
         || connection instanceof Screw) {
-      apart(name, "ends", connection.places().get(0), connection.places().get(1));
+      apart(name, "ends", places.get(0), places.get(1));
     } else if (connection instanceof Reeving reeving) {
       rope(
           name,
