@@ -145,7 +145,12 @@ final class HistogramPicture {
       double x = across(tick.doubleValue() * unit);
       Point foot = Point.of(x, HEIGHT + TICK);
       scene.draw(Layer.CONSTRUCTION, "measure", Pen.line(Point.of(x, HEIGHT), foot));
-      label(tick(tick), "measure", foot, Vector.of(0, 1));
+      scene.label(
+          new Label(
+              List.of(tick(tick)),
+              "measure",
+              foot,
+              List.of(new Label.Try(foot, Vector.of(0, 1), 3))));
     }
   }
 
@@ -154,10 +159,6 @@ final class HistogramPicture {
     String symbol = units.unit(dimension).symbol();
     String number = rounded.toPlainString();
     return symbol.isEmpty() ? number : number + " " + symbol;
-  }
-
-  private void label(String text, String css, Point at, Vector towards) {
-    scene.label(new Label(List.of(text), css, at, List.of(new Label.Try(at, towards, 3))));
   }
 
   private void mark(Mark mark) {
@@ -172,7 +173,12 @@ final class HistogramPicture {
             .add(line.element(css(mark.kind()))),
         line.box());
     scene.block(Point.of(x, HEIGHT), top, 1);
-    label(mark.label(), "measure", top, Vector.of(0, -1));
+    // lines near to one another have their labels in rows
+    List<Label.Try> rows = new ArrayList<>();
+    for (int row = 0; row < marks.size(); row++) {
+      rows.add(new Label.Try(top, Vector.of(0, -1), 3 + 1.2 * TextWidth.LINE * row));
+    }
+    scene.label(new Label(List.of(mark.label()), "measure", top, rows));
   }
 
   private static String css(Kind kind) {

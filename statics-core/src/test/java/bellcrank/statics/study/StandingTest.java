@@ -56,11 +56,23 @@ final class StandingTest {
     all.add(Model.of(StudyYard.jib(dryPin(), true)));
     all.add(Model.of(StudyYard.jib(dryPin(), false)));
     all.add(Model.of(StudyYard.jib(Pin.smooth("heel", "heel", List.of("jib", "ground")), false)));
+    all.add(Model.of(plumb()));
     for (double width : new double[] {0.02, 0.5}) {
       all.add(prop(width));
       all.add(prop(width).with(List.of(foundation())));
     }
     return all.stream();
+  }
+
+  /** It swings, but its load hangs below the pin. */
+  private static Device plumb() {
+    return Device.named("plumb rod")
+        .point("nail", 0, 1)
+        .point("bob", 0, 0)
+        .member("rod", "nail", "bob")
+        .pin("nail", "nail", "rod", "ground")
+        .weight("bob weight", "rod", "bob", 3)
+        .build();
   }
 
   private static Foundation foundation() {
