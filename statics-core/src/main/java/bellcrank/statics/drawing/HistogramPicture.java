@@ -176,7 +176,7 @@ final class HistogramPicture {
     // lines near to one another have their labels in rows
     List<Label.Try> rows = new ArrayList<>();
     for (int row = 0; row < marks.size(); row++) {
-      rows.add(new Label.Try(top, Vector.of(0, -1), 3 + 1.2 * TextWidth.LINE * row));
+      rows.add(new Label.Try(top, Vector.of(0, -1), 3 + 1.4 * TextWidth.LINE * row));
     }
     scene.label(new Label(List.of(mark.label()), "measure", top, rows));
   }
