@@ -34,8 +34,7 @@ final class StandingTest {
             .point("head", 0.1, 1)
             .member("prop", "foot", "head")
             .connect(
-                new ContactBase(
-                    "base", "foot", "prop", "ground", Direction.UP, width, 0.5, 0.5))
+                new ContactBase("base", "foot", "prop", "ground", Direction.UP, width, 0.5, 0.5))
             .force("load", "prop", "head", Vector.of(20, -400))
             .build();
     return Model.of(prop);

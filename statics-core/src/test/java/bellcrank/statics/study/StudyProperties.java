@@ -66,7 +66,8 @@ final class StudyProperties {
       @ForAll long seed) {
     Figure figure = Figure.parse(ask);
     ToleranceBox box = ToleranceBox.of(DERRICK, uncertain, figure);
-    Sampled sampled = Sampling.of(DERRICK, uncertain, List.of(figure)).run(300, seed).figure(figure);
+    Sampled sampled =
+        Sampling.of(DERRICK, uncertain, List.of(figure)).run(300, seed).figure(figure);
     double least = box.least().orElseThrow().si();
     double greatest = box.greatest().orElseThrow().si();
     double slack = 1e-7 * Math.max(Math.abs(least), Math.abs(greatest));

@@ -197,9 +197,7 @@ final class BoxSearchTest {
     // rises at both corners, but not in between
     BoxSearch found =
         search(
-            all(1, 0),
-            all(1, 1),
-            at -> at[0] + 0.8 * Math.exp(-200 * Math.pow(at[0] - middle, 2)));
+            all(1, 0), all(1, 1), at -> at[0] + 0.8 * Math.exp(-200 * Math.pow(at[0] - middle, 2)));
     assertThat(found.isMonotoneThroughout()).isFalse();
     assertThat(found.end(true)[1]).isCloseTo(Math.max(1, middle + 0.8), within(0.01));
   }
