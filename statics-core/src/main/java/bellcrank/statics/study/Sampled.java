@@ -118,7 +118,7 @@ public final class Sampled {
    * @return SI; empty if there are fewer than two numbers
    */
   public Optional<Double> errorOfMean() {
-    return deviation().map(deviation -> deviation / Math.sqrt(count()));
+    return deviation().map(deviation -> deviation / Math.sqrt((double) count()));
   }
 
   /**
