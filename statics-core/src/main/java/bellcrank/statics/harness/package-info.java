@@ -7,4 +7,7 @@
  * bellcrank.statics.harness.ExpectedAnswer}, {@link bellcrank.statics.harness.CheckedAnswer} and
  * {@link bellcrank.statics.harness.LoadScale} do without them.
  */
+@NullMarked
 package bellcrank.statics.harness;
+
+import org.jspecify.annotations.NullMarked;
