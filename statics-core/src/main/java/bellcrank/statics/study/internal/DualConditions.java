@@ -32,7 +32,7 @@ final class DualConditions {
   static List<Condition> of(DualDevice at, DualLaws laws) {
     DualConditions conditions = new DualConditions(at, laws);
     for (Connection connection : at.device.connections()) {
-      conditions.add(connection, laws.first.get(connection.name()));
+      conditions.add(connection, laws.first(connection.name()));
     }
     return conditions.all;
   }
@@ -161,7 +161,7 @@ final class DualConditions {
         given = given.plus(moment.times(at.factor(couple.name())));
         stated = true;
       } else if (load instanceof Sought sought && sought.body().equals(screw.name())) {
-        columns.add(laws.first.get(sought.name()));
+        columns.add(laws.first(sought.name()));
         stated = true;
       }
     }

@@ -33,7 +33,7 @@ final class DualLaws {
   final List<DualAction> actions = new ArrayList<>();
 
   /** First unknown of each connection and sought quantity by name. */
-  final Map<String, Integer> first = new HashMap<>();
+  private final Map<String, Integer> first = new HashMap<>();
 
   /** Unknowns that are couples. */
   final List<Boolean> couples = new ArrayList<>();
@@ -62,6 +62,15 @@ final class DualLaws {
       laws.add(sought);
     }
     return laws;
+  }
+
+  /** First unknown of a connection or sought quantity. */
+  int first(String name) {
+    Integer column = first.get(name);
+    if (column == null) {
+      throw new IllegalStateException(name + " has no unknowns");
+    }
+    return column;
   }
 
   int columns() {

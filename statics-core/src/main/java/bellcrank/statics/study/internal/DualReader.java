@@ -95,7 +95,7 @@ public final class DualReader {
     boolean sought =
         at.device.connection(name).isEmpty() && at.device.load(name).orElse(null) instanceof Sought;
     return sought
-        ? Optional.of(unknown(equations.laws.first.get(name)))
+        ? Optional.of(unknown(equations.laws.first(name)))
         : read(Ask.of(name, Measure.VALUE));
   }
 
@@ -159,7 +159,7 @@ public final class DualReader {
   }
 
   private Optional<Dual> sought(Sought sought, Ask ask) {
-    int column = equations.laws.first.get(sought.name());
+    int column = equations.laws.first(sought.name());
     boolean plain = ask.measure() == Measure.MASS || ask.measure() == Measure.VALUE;
     if (plain && sought.want() != Sought.Want.COMPONENTS) {
       Dual value = unknown(column);
@@ -183,7 +183,7 @@ public final class DualReader {
   }
 
   private Optional<Dual> connection(Connection connection, Ask ask) {
-    int column = equations.laws.first.get(connection.name());
+    int column = equations.laws.first(connection.name());
     Measure measure = ask.measure() == Measure.VALUE ? natural(connection) : ask.measure();
     return switch (measure) {
       case NORMAL, TENSION -> Optional.of(unknown(column));
