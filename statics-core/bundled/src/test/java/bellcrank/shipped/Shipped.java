@@ -48,6 +48,17 @@ final class Shipped {
     return found;
   }
 
+  /** The libraries that the assertions and suites of the harness build on. */
+  static List<Path> librariesOfTests() {
+    return fromClassPath(
+        "assertj-core-", "junit-jupiter-api-", "junit-platform-commons-", "opentest4j-");
+  }
+
+  /** All libraries that any class of the library names. */
+  static List<Path> allLibraries() {
+    return Stream.concat(libraries().stream(), librariesOfTests().stream()).toList();
+  }
+
   /** Jars of the class path of the tests whose names begin so. */
   static List<Path> fromClassPath(String... beginnings) {
     return Stream.of(System.getProperty("java.class.path", "").split(File.pathSeparator))
