@@ -27,8 +27,10 @@ public final class ManySamples {
   public static void main(String[] args) {
     Sampling sampling = SamplingBenchmark.sampling();
     System.out.println(
-        sampling.run(SAMPLES / 20, SEED).done() + " samples to warm up; heap of at most "
-            + Runtime.getRuntime().maxMemory() / (1 << 20) + " MB");
+        sampling.run(SAMPLES / 20, SEED).done()
+            + " samples to warm up; heap of at most "
+            + Runtime.getRuntime().maxMemory() / (1 << 20)
+            + " MB");
     for (int threads = 1; threads <= 2; threads++) {
       long start = System.nanoTime();
       long busy = processorTime();

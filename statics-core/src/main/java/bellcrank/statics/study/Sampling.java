@@ -11,7 +11,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * What follows from numbers that are not known well, found by trying: each sample draws all
@@ -218,12 +217,5 @@ public final class Sampling {
                 figures.isEmpty()
                     ? sample.device().cases().get(0)
                     : figures.get(0).loadCase(sample.device()));
-  }
-
-  /** Names of the uncertain numbers. */
-  Set<String> names() {
-    Set<String> names = new LinkedHashSet<>();
-    uncertain.forEach(one -> names.add(one.input().text()));
-    return names;
   }
 }
