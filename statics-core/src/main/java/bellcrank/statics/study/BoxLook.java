@@ -71,9 +71,12 @@ final class BoxLook implements BoxSearch.Function {
     if (!exact) {
       return NONE;
     }
-    Model there = Input.put(model, inputs, list(numbers));
     double[] rates = new double[inputs.size()];
-    for (Effect effect : Sensitivities.of(there, figure, inputs).ranked()) {
+    List<Effect> effects = effects(list(numbers));
+    if (effects.isEmpty()) {
+      return NONE;
+    }
+    for (Effect effect : effects) {
       boolean differences =
           effect.how() == Effect.How.DIFFERENCES || effect.how() == Effect.How.NOT_FOUND;
       if (differences || !(effect.change() instanceof Effect.Change.Smooth smooth)) {
@@ -84,6 +87,16 @@ final class BoxLook implements BoxSearch.Function {
     }
     first = false;
     return rates;
+  }
+
+  private List<Effect> effects(List<Double> place) {
+    try {
+      return Sensitivities.of(Input.put(model, inputs, place), figure, inputs).ranked();
+    } catch (ModelException wrong) {
+      // a force that is zero there has no direction, so that its size is no number of the model;
+      // steps to places beside it still tell what it does
+      return List.of();
+    }
   }
 
   List<Uncertain> uncertain() {

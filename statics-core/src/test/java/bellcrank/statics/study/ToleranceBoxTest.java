@@ -60,6 +60,24 @@ final class ToleranceBoxTest {
   }
 
   @Test
+  void aForceMayBeNoneAtAnEndOfItsBounds() {
+    ToleranceBox box =
+        ToleranceBox.of(
+            press(),
+            List.of(
+                Uncertain.uniform(Input.size("hand"), 0, 260),
+                Uncertain.triangular(Input.mass("own weight"), 5, 6, 8)),
+            RAM);
+    // without a force its size cannot be read there, so steps tell what it does
+    assertThat(box.how()).isEqualTo(How.MONOTONE);
+    assertThat(box.senses()).containsExactly(Sense.RISES, Sense.RISES);
+    assertThat(box.otherPlaces()).isEqualTo(2);
+    assertThat(box.least().orElseThrow().si()).isCloseTo(5 * GRAVITY * 0.8 / 0.25, within(1e-9));
+    assertThat(box.greatest().orElseThrow().si())
+        .isCloseTo((260 * 1.6 + 8 * GRAVITY * 0.8) / 0.25, within(1e-9));
+  }
+
+  @Test
   void aFigureThatTurnsWithinTheBoxIsSearched() {
     // 120 N at 1 m, held by a pull at 0.5 m: 120 / (0.5 · sin of its angle), least when upright
     Device lever =
