@@ -80,6 +80,11 @@ record AmountText(UnitSystem units, double gravity) {
     return plain(new BigDecimal(si).divide(factor, WORKING).round(new MathContext(digits)));
   }
 
+  /** A value with its unit; a mass in kilograms, since a bare number would be a weight. */
+  String ofKind(double si, Dimension dimension) {
+    return dimension == Dimension.MASS ? number(si) + " kg" : withUnit(si, dimension);
+  }
+
   /** A mass, as such or by its weight, whichever is shorter. */
   String mass(double mass) {
     List<String> texts = new ArrayList<>();

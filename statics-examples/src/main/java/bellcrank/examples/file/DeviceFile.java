@@ -7,6 +7,7 @@ import bellcrank.statics.device.ModelException;
 import bellcrank.statics.device.Problem;
 import bellcrank.statics.ground.Foundation;
 import bellcrank.statics.limits.Variation;
+import bellcrank.statics.study.Model;
 import bellcrank.statics.units.Dimension;
 import bellcrank.statics.units.QuantityException;
 import bellcrank.statics.units.Unit;
@@ -87,6 +88,7 @@ public record DeviceFile(
     if (driving.isPresent() && sizing.isEmpty()) {
       throw new ModelException("driving", "sizing", "none", "sections, of which one gives first");
     }
+    inquiries.studies().check(parts(device, foundations, sizing, driving, travel));
     tables = List.copyOf(tables);
     requireOnce(tables);
     tables.forEach(one -> one.check(device));
@@ -235,6 +237,51 @@ public record DeviceFile(
    */
   public static DeviceFile of(Device device) {
     return new DeviceFile(device, About.NOTHING, UnitSystem.SI, List.of(), List.of());
+  }
+
+  private static FileParts parts(
+      Device device,
+      List<Foundation> foundations,
+      Optional<SizingStatement> sizing,
+      Optional<Driving> driving,
+      Optional<TravelPlan> travel) {
+    return new FileParts(
+        new Model(device, foundations, sizing.map(SizingStatement::sizing)),
+        driving.map(Driving::variation),
+        travel);
+  }
+
+  /**
+   * The device with the ground under it and what it is made of.
+   *
+   * @return the model of which studies are made
+   */
+  public Model model() {
+    return parts(device, foundations, sizing, driving, travel).model();
+  }
+
+  /**
+   * The file with other inquiries.
+   *
+   * @param others what is asked beyond balance, limits and travel
+   * @return a copy
+   * @throws ModelException if the device cannot be asked so
+   */
+  public DeviceFile with(Inquiries others) {
+    return new DeviceFile(
+        device,
+        about,
+        units,
+        asks,
+        expectations,
+        limits,
+        foundations,
+        side,
+        tables,
+        travel,
+        others,
+        sizing,
+        driving);
   }
 
   private static void requireDriven(Device device, TravelPlan plan) {

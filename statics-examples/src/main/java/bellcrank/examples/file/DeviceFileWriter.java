@@ -69,6 +69,7 @@ public final class DeviceFileWriter {
     new InquiriesText(amounts, file.travel()).write(file.inquiries(), out);
     file.side().ifPresent(side -> out.field("side view", new SideText(amounts).written(side)));
     sizing();
+    new StudiesText(amounts, file.model()).write(file.inquiries().studies(), out);
     answers();
     return out.written();
   }

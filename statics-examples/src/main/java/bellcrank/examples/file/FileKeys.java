@@ -43,6 +43,12 @@ final class FileKeys {
           "side view",
           "sizing",
           "driving",
+          "rough",
+          "study",
+          "search",
+          "variants",
+          "combinations",
+          "moving loads",
           "ask",
           "expect");
 
@@ -267,6 +273,31 @@ final class FileKeys {
   static final Set<String> SEAT = keys("part", "on", "depth", "opening", "friction");
   static final Set<String> RULE = keys("factor", "meaning", "why");
   static final Set<String> DRIVING = keys("loads", "tell");
+
+  /** Ways in which a number may differ. */
+  static final Map<String, Set<String>> SPREADS =
+      kinds(
+          keys("within"),
+          keys("plus", "minus"),
+          keys("uniform"),
+          keys("normal", "mean"),
+          keys("triangular"));
+
+  static final Set<String> STUDY =
+      keys("asks", "samples", "seed", "exceeds", "falls below", "slips", "tips");
+  static final Set<String> SEARCH =
+      keys("change", "least", "greatest", "goals", "stands", "expect");
+  static final Set<String> GOAL = keys("at most", "at least", "equals");
+  static final Set<String> SEARCHED = keys("values", "reaches", "digits", "source");
+  static final Set<String> VARIANTS = keys("compare", "changes");
+  static final Set<String> COMBINATIONS = keys("groups", "asks", "over");
+
+  /** Kinds of groups of loads. */
+  static final Map<String, Set<String>> GROUPS =
+      kinds(keys("unfavourable", "favourable", "loads"), keys("leading", "accompanying", "loads"));
+
+  static final Set<String> MOVING_LOAD = keys("load", "along", "on", "case", "asks", "train");
+  static final Set<String> WHEEL = keys("force", "behind");
 
   private FileKeys() {}
 

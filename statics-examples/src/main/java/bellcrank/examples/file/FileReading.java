@@ -8,6 +8,7 @@ import bellcrank.statics.device.ModelException;
 import bellcrank.statics.device.Problem;
 import bellcrank.statics.geometry.Vector;
 import bellcrank.statics.limits.Variation;
+import bellcrank.statics.study.Model;
 import bellcrank.statics.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
@@ -76,6 +77,21 @@ final class FileReading {
     each(fields, "measured lines", lineReader::read);
     List<FindPlan> finds = findReader.plans(device, asksReader, travel);
     Optional<Driving> driving = drivingReader.checked(device, asksReader);
+    Optional<FileParts> whole =
+        device
+            .filter(built -> root.problems().none())
+            .map(
+                built ->
+                    new FileParts(
+                        new Model(
+                            built,
+                            groundReader.foundations(),
+                            sizing.map(SizingStatement::sizing)),
+                        driving.map(Driving::variation),
+                        travel));
+    StudyNumbers.StatedDrives drives = new StudyNumbers.StatedDrives(driving, travel);
+    Studies studies =
+        new StudiesReader(new StudyNumbers(reading, asksReader, whole, drives)).read(fields);
     return device.isPresent() && about.isPresent() && root.problems().none()
         ? Optional.of(
             new DeviceFile(
@@ -95,7 +111,8 @@ final class FileReading {
                     lineReader.lines(),
                     hangReader.hangs(),
                     hangReader.handles(),
-                    travelReader.looksForRest()),
+                    travelReader.looksForRest(),
+                    studies),
                 sizing,
                 driving))
         : Optional.empty();

@@ -91,9 +91,7 @@ final class FindReader {
   }
 
   private Optional<Double> amount(Spot spot, Dimension dimension) {
-    return dimension == Dimension.MASS
-        ? reading.values().mass(spot)
-        : reading.values().amount(spot, dimension);
+    return reading.values().ofKind(spot, dimension);
   }
 
   private Optional<FindPlan.Range> range(Draft draft, Dimension dimension) {

@@ -17,6 +17,7 @@ import java.util.function.Function;
  * @param hangs how bodies hang from a point
  * @param handles where a handle balances bodies
  * @param rests whether places of rest are looked for on the way; there is a travel then
+ * @param studies what is asked of numbers that can be otherwise, of cases and of moving loads
  */
 public record Inquiries(
     List<FindPlan> finds,
@@ -24,11 +25,13 @@ public record Inquiries(
     List<MeasuredLine> measuredLines,
     List<HangPlan> hangs,
     List<HangPlan> handles,
-    boolean rests) {
+    boolean rests,
+    Studies studies) {
 
   /** Nothing further is asked. */
   public static final Inquiries NOTHING =
-      new Inquiries(List.of(), List.of(), List.of(), List.of(), List.of(), false);
+      new Inquiries(
+          List.of(), List.of(), List.of(), List.of(), List.of(), false, Studies.NOTHING);
 
   /**
    * Copies the lists and checks that names are used once.
@@ -39,6 +42,7 @@ public record Inquiries(
    * @param hangs how bodies hang from a point
    * @param handles where a handle balances bodies
    * @param rests whether places of rest are looked for on the way
+   * @param studies what is asked of numbers that can be otherwise, of cases and of moving loads
    * @throws ModelException if two of one kind have the same name
    */
   public Inquiries {

@@ -54,12 +54,7 @@ final class InquiriesText {
   }
 
   private String amount(double si, Dimension dimension) {
-    return dimension == Dimension.MASS ? kilograms(si) : amounts.withUnit(si, dimension);
-  }
-
-  /** With its unit, since a bare number would be a weight. */
-  private static String kilograms(double mass) {
-    return AmountText.number(mass) + " kg";
+    return amounts.ofKind(si, dimension);
   }
 
   private String expected(FindPlan.Values values) {

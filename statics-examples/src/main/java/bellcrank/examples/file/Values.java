@@ -38,6 +38,11 @@ record Values(UnitSystem units, double gravity) {
     }
   }
 
+  /** A value in SI, a mass stated as such or by its weight. */
+  Optional<Double> ofKind(Spot spot, Dimension dimension) {
+    return dimension == Dimension.MASS ? mass(spot) : amount(spot, dimension);
+  }
+
   /** The unit in which a value is written that could be read; empty if the spot is no text. */
   Optional<Unit> unit(Spot spot, Dimension dimension) {
     return spot.textIfAny().map(text -> Quantity.unitOf(text, dimension, units));
