@@ -17,7 +17,10 @@ public final class CheckLines {
    * @return lines with line ends
    */
   public static String of(FileAnswer answer, UnitSystem units) {
-    int all = answer.checks().size() + (int) expectedFinds(answer);
+    int all =
+        answer.checks().size()
+            + (int) expectedFinds(answer)
+            + (int) (long) answer.study().map(StudyAnswer::expectations).orElse(0L);
     List<String> failures = new ArrayList<>();
     for (CaseAnswer one : answer.cases()) {
       Amounts amounts = Amounts.of(units, one.balance());
@@ -30,6 +33,15 @@ public final class CheckLines {
           .map(found -> FindSection.failure(found, amounts))
           .forEach(failures::add);
     }
+    answer
+        .study()
+        .filter(study -> !study.holds())
+        .ifPresent(
+            study ->
+                study.searches().stream()
+                    .filter(found -> !found.holds())
+                    .map(found -> SearchSection.failure(found, units))
+                    .forEach(failures::add));
     Page page = new Page();
     failures.forEach(page::item);
     // the line that names the file stays one line, however long the name is

@@ -15,8 +15,10 @@ import java.util.Optional;
  * @param name name of the file, as it was given
  * @param file what the file holds
  * @param cases answers for each case that is shown, in order; at least one
+ * @param study what the studies of the file come to; empty if it has none
  */
-public record FileAnswer(String name, DeviceFile file, List<CaseAnswer> cases) {
+public record FileAnswer(
+    String name, DeviceFile file, List<CaseAnswer> cases, Optional<StudyAnswer> study) {
 
   /**
    * Copies the list.
@@ -24,6 +26,7 @@ public record FileAnswer(String name, DeviceFile file, List<CaseAnswer> cases) {
    * @param name name of the file, as it was given
    * @param file what the file holds
    * @param cases answers for each case that is shown, in order
+   * @param study what the studies of the file come to
    */
   public FileAnswer {
     cases = List.copyOf(cases);
@@ -57,7 +60,7 @@ public record FileAnswer(String name, DeviceFile file, List<CaseAnswer> cases) {
     for (LoadCase one : cases) {
       answers.add(answer(file, one, asks));
     }
-    return new FileAnswer(name, file, answers);
+    return new FileAnswer(name, file, answers, StudyAnswer.of(file));
   }
 
   private static CaseAnswer answer(DeviceFile file, LoadCase loadCase, List<Ask> asks) {
@@ -97,6 +100,7 @@ public record FileAnswer(String name, DeviceFile file, List<CaseAnswer> cases) {
    */
   public boolean holds() {
     return checks().stream().allMatch(Checked::holds)
-        && cases.stream().flatMap(one -> one.finds().stream()).allMatch(FindAnswer::holds);
+        && cases.stream().flatMap(one -> one.finds().stream()).allMatch(FindAnswer::holds)
+        && study.map(StudyAnswer::holds).orElse(true);
   }
 }

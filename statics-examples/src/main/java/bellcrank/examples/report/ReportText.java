@@ -65,6 +65,7 @@ public final class ReportText {
       HaulSection.write(page, asked.winches(), asked.measuredLines(), one.solution(), amounts);
     }
     HangSection.write(page, answer.file().inquiries(), device, units);
+    StudySection.write(page, answer, units);
   }
 
   /** How many parts of each kind there are. */
