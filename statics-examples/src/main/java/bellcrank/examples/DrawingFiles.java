@@ -3,6 +3,7 @@ package bellcrank.examples;
 import bellcrank.examples.report.CaseAnswer;
 import bellcrank.examples.report.FileAnswer;
 import bellcrank.examples.report.Refusal;
+import bellcrank.examples.report.SampleHistograms;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.drawing.CapacityDrawing;
 import bellcrank.statics.drawing.DeviceDrawing;
@@ -34,7 +35,8 @@ record DrawingFiles(String folder) {
 
   /**
    * Draws the device of a file, with its travel if the file states one, and, for each of its cases,
-   * the free bodies and their polygons, and what is used of each part if the file has sizes.
+   * the free bodies and their polygons, what is used of each part if the file has sizes,
+   * and the spread of samples.
    * Nothing is written if a file that is no such drawing is in the way.
    *
    * @return a line for each file that was written
@@ -101,6 +103,8 @@ record DrawingFiles(String folder) {
             names.of(name + " polygon"), ForcePolygon.of(balance, alone).with(options).svg());
       }
     }
+    SampleHistograms.of(answer, units)
+        .forEach((figure, svg) -> pictures.put(names.of("samples " + figure), svg));
     return pictures;
   }
 

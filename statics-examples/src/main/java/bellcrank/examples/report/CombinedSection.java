@@ -11,14 +11,13 @@ import bellcrank.statics.study.Variants;
 import bellcrank.statics.units.Dimension;
 import bellcrank.statics.units.UnitSystem;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Variants side by side, extremes over combinations, and what moving loads do. */
 final class CombinedSection {
-
-  /** More combinations than this are not listed one by one. */
-  private static final int MOST_LISTED = 16;
 
   /** Share of the larger extreme below which a value is rounding. */
   private static final double ROUNDING = 1e-11;
@@ -62,13 +61,16 @@ final class CombinedSection {
 
   private void combined(Page page, StudyAnswer.Combined combined) {
     page.heading("Combinations of loads");
-    List<Combination> all = combined.all();
-    boolean listed = all.size() <= MOST_LISTED;
-    for (Combination one : listed ? all : List.<Combination>of()) {
-      page.item(one.loadCase().name() + ": " + one.words());
+    Set<String> deciding = new HashSet<>();
+    for (Envelope.Row row : combined.envelope().rows()) {
+      row.least().ifPresent(one -> deciding.add(one.loadCase()));
+      row.greatest().ifPresent(one -> deciding.add(one.loadCase()));
     }
-    if (!listed) {
-      page.item(all.size() + " combinations; only those that decide are told");
+    page.item(Listing.count(combined.all().size(), "combination") + "; those that decide:");
+    for (Combination one : combined.all()) {
+      if (deciding.contains(one.loadCase().name())) {
+        page.subitem(one.loadCase().name() + ": " + one.words());
+      }
     }
     page.heading(
         combined.envelope().trips().isEmpty()
@@ -172,7 +174,7 @@ final class CombinedSection {
       String before = ordinate(line.unit(corner, Side.BEFORE), line);
       String after = ordinate(line.unit(corner, Side.AFTER), line);
       if (inside && line.jumpsAt(corner)) {
-        parts.add(before + " just before and " + after + " just after" + place.replace(" at", ""));
+        parts.add(before + " just before and " + after + " just after" + place.substring(" at".length()));
       } else {
         parts.add((inside ? before : corner == 0 ? after : before) + place);
       }

@@ -75,6 +75,7 @@ public final class ReportJson {
               "answers",
               answer.cases(),
               one -> page.object(() -> answer(page, one, answer.file(), worked)));
+          new StudyJson(page).write(answer.study());
         });
   }
 

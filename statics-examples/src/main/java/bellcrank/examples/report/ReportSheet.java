@@ -73,6 +73,7 @@ public final class ReportSheet {
         "hung",
         hung,
         PageParts.of(hung, page -> HangSection.write(page, file.inquiries(), device, units)));
+    chapters.addAll(StudyChapters.of(answer, units));
     add("assumptions", AssumptionsChapter.TITLE, AssumptionsChapter.parts(file, units));
     add("cautions", "Cautions", List.of(new Part.Paragraph(Caution.TEXT)));
     add("sources", SourcesChapter.TITLE, SourcesChapter.parts(file));
