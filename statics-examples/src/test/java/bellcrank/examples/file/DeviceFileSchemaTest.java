@@ -142,6 +142,28 @@ class DeviceFileSchemaTest {
         START + "sizing: {method: allowable, rules: {column: {factor: 2}}}\n",
         START + "driving: {loads: a}\n",
         START + "sizing: {method: allowable}\ndriving: {tell: [a]}\n",
+        START + "rough: {gravity: {within: 1 m/s^2}}\n",
+        START + "study: {asks: [outcome]}\n",
+        START + "rough: {}\nstudy: {asks: [a]}\n",
+        START + "rough: {gravity: {within: 10 %, normal: 1}}\nstudy: {asks: [a]}\n",
+        START + "rough: {gravity: {uniform: [1]}}\nstudy: {asks: [a]}\n",
+        START + "rough: {gravity: {within: 10 %}}\nstudy: {samples: 9}\n",
+        START + "rough: {gravity: {within: 10 %}}\nstudy: {asks: [a], samples: 0}\n",
+        START + "search: {a: {least: b}}\n",
+        START + "search: {a: {change: {gravity: 3}, least: b}}\n",
+        START + "search: {a: {change: {gravity: [3, 4]}}}\n",
+        START + "search: {a: {change: {gravity: [3, 4]}, least: b, greatest: b}}\n",
+        START + "search: {a: {change: {gravity: [3, 4]}, goals: {b: {}}}}\n",
+        START + "search: {a: {change: {gravity: [3, 4]}, stands: maybe}}\n",
+        START + "search: {a: {change: {gravity: [3, 4]}, least: b, expect: {digits: 3}}}\n",
+        START + "variants: {compare: {a: best}, changes: {b: {gravity: 3}}}\n",
+        START + "variants: {compare: {a: less}}\n",
+        START + "combinations: {groups: {a: {leading: 1.5}}, asks: [b]}\n",
+        START + "combinations: {groups: {a: {leading: 1.5, loads: b}}}\n",
+        START + "combinations: {groups: {a: {leading: 1, loads: b}}, asks: [b], over: sea}\n",
+        START + "moving loads: {a: {load: b, along: [A], asks: [c]}}\n",
+        START + "moving loads: {a: {load: b, along: [A, B]}}\n",
+        START + "moving loads: {a: {load: b, along: [A, B], asks: [c], train: [{behind: 1}]}}\n",
         START + "expect: {ram: {value: 3, digits: 16}}\n",
         START + "expect: {ram: 3}\n"
       })
@@ -250,6 +272,16 @@ class DeviceFileSchemaTest {
     mappings.put("errors", FileKeys.ERRORS);
     mappings.put("hang", FileKeys.HANG);
     mappings.put("balance-point", FileKeys.BALANCE_POINT);
+    addKinds(mappings, "spread-", FileKeys.SPREADS);
+    mappings.put("study", FileKeys.STUDY);
+    mappings.put("search", FileKeys.SEARCH);
+    mappings.put("goal", FileKeys.GOAL);
+    mappings.put("searched", FileKeys.SEARCHED);
+    mappings.put("variants", FileKeys.VARIANTS);
+    mappings.put("combinations", FileKeys.COMBINATIONS);
+    addKinds(mappings, "group-", FileKeys.GROUPS);
+    mappings.put("moving-load", FileKeys.MOVING_LOAD);
+    mappings.put("wheel", FileKeys.WHEEL);
     return mappings;
   }
 
