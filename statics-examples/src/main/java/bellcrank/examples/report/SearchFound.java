@@ -2,6 +2,7 @@ package bellcrank.examples.report;
 
 import bellcrank.examples.file.Expected;
 import bellcrank.examples.file.SearchPlan;
+import bellcrank.statics.harness.ExpectedAnswer;
 import bellcrank.statics.study.Free;
 import bellcrank.statics.study.Input;
 import bellcrank.statics.study.Model;
@@ -57,8 +58,8 @@ record SearchFound(SearchPlan plan, SearchAnswer answer, boolean holds) {
   }
 
   private static boolean meets(Expected.Amount wanted, double found, int digits, double size) {
-    double si = wanted.quantity().si();
-    double allowed = ExpectationCheck.allowed(wanted.quantity(), wanted.unit(), digits, size);
-    return Math.abs(found - si) <= ExpectationCheck.withRoom(allowed, si);
+    ExpectedAnswer.Amount amount =
+        new ExpectedAnswer.Amount(wanted.quantity(), wanted.unit(), digits);
+    return amount.isMetBy(found, amount.allowed(size));
   }
 }
