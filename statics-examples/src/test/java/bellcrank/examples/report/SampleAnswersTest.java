@@ -59,7 +59,10 @@ final class SampleAnswersTest {
         "stacked-crates",
         "barrel-luffing",
         "post-jack",
-        "jib-side-pull"
+        "jib-side-pull",
+        "barrel-derrick-rough",
+        "cider-press-search",
+        "cellar-beam"
       })
   void textIsAsKept(String sample) throws IOException {
     FileAnswer answer = answer(sample);
