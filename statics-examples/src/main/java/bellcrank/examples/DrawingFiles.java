@@ -35,9 +35,8 @@ record DrawingFiles(String folder) {
 
   /**
    * Draws the device of a file, with its travel if the file states one, and, for each of its cases,
-   * the free bodies and their polygons, what is used of each part if the file has sizes,
-   * and the spread of samples.
-   * Nothing is written if a file that is no such drawing is in the way.
+   * the free bodies and their polygons, what is used of each part if the file has sizes, and the
+   * spread of samples. Nothing is written if a file that is no such drawing is in the way.
    *
    * @return a line for each file that was written
    */

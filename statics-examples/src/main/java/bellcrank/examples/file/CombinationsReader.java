@@ -25,7 +25,8 @@ final class CombinationsReader {
 
   Optional<CombinationsPlan> read(Spot spot) {
     Optional<Fields> fields =
-        spot.fields("combinations, such as {groups: {wind: {leading: 1.5, loads: wind}}, asks: [foot]}");
+        spot.fields(
+            "combinations, such as {groups: {wind: {leading: 1.5, loads: wind}}, asks: [foot]}");
     if (fields.isEmpty()) {
       return Optional.empty();
     }

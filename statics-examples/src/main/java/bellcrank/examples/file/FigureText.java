@@ -46,7 +46,10 @@ final class FigureText {
     if (figure instanceof Figure.OfAsk one) {
       if (one.ask().text().equals(FAILURE) || one.ask().text().equals(STROKE)) {
         throw new ModelException(
-            "study", "ask", '"' + one.ask().text() + '"', "an ask with its measure, as in stroke.x");
+            "study",
+            "ask",
+            '"' + one.ask().text() + '"',
+            "an ask with its measure, as in stroke.x");
       }
       if (one.loadCase().isPresent()) {
         throw new ModelException(

@@ -11,5 +11,4 @@ import java.util.Optional;
  * @param driving the loads that grow until something gives
  * @param travel how the device is driven
  */
-record FileParts(
-    Model model, Optional<Variation.Multiple> driving, Optional<TravelPlan> travel) {}
+record FileParts(Model model, Optional<Variation.Multiple> driving, Optional<TravelPlan> travel) {}

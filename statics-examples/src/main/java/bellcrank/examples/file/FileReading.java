@@ -84,9 +84,7 @@ final class FileReading {
                 built ->
                     new FileParts(
                         new Model(
-                            built,
-                            groundReader.foundations(),
-                            sizing.map(SizingStatement::sizing)),
+                            built, groundReader.foundations(), sizing.map(SizingStatement::sizing)),
                         driving.map(Driving::variation),
                         travel));
     StudyNumbers.StatedDrives drives = new StudyNumbers.StatedDrives(driving, travel);

@@ -30,8 +30,7 @@ public record Inquiries(
 
   /** Nothing further is asked. */
   public static final Inquiries NOTHING =
-      new Inquiries(
-          List.of(), List.of(), List.of(), List.of(), List.of(), false, Studies.NOTHING);
+      new Inquiries(List.of(), List.of(), List.of(), List.of(), List.of(), false, Studies.NOTHING);
 
   /**
    * Copies the lists and checks that names are used once.

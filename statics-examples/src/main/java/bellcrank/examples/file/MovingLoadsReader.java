@@ -74,8 +74,11 @@ final class MovingLoadsReader {
     return items.map(
         all ->
             all.stream()
-                .map(item -> draft.orFail(item.text("the name of a point").flatMap(
-                    name -> point(item, name)), ""))
+                .map(
+                    item ->
+                        draft.orFail(
+                            item.text("the name of a point").flatMap(name -> point(item, name)),
+                            ""))
                 .toList());
   }
 

@@ -33,8 +33,7 @@ final class RoughReader {
             .orElse(List.of())) {
       Optional<Input> input = numbers.input(named.name());
       Optional<Fields> fields = named.value().fields(EXAMPLE);
-      Optional<String> kind =
-          fields.flatMap(keys -> KindOf.part(keys, "spread", FileKeys.SPREADS));
+      Optional<String> kind = fields.flatMap(keys -> KindOf.part(keys, "spread", FileKeys.SPREADS));
       if (input.isPresent() && kind.isPresent()) {
         if (seen.putIfAbsent(input.get(), named.name().mark()) != null) {
           named.name().report("each number once");
@@ -77,8 +76,7 @@ final class RoughReader {
       default ->
           values(main, input, 3, "least, likeliest and greatest value, such as [0.3, 0.4, 0.5]")
               .flatMap(
-                  at ->
-                      made(main, one -> new Spread.Triangular(at.get(0), at.get(1), at.get(2))));
+                  at -> made(main, one -> new Spread.Triangular(at.get(0), at.get(1), at.get(2))));
     };
   }
 

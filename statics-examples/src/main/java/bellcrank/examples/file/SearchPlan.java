@@ -28,11 +28,7 @@ import java.util.Set;
  * @param expected what the file expects to be found
  */
 public record SearchPlan(
-    String name,
-    List<Free> free,
-    Optional<Aim> aim,
-    List<Goal> goals,
-    Optional<Values> expected) {
+    String name, List<Free> free, Optional<Aim> aim, List<Goal> goals, Optional<Values> expected) {
 
   /**
    * Copies the lists and checks what a file can say.
@@ -50,8 +46,7 @@ public record SearchPlan(
     free = List.copyOf(free);
     goals = List.copyOf(goals);
     if (aim.isEmpty() && goals.isEmpty()) {
-      throw new ModelException(
-          name, "goals", "none", "a goal, or what shall be least or greatest");
+      throw new ModelException(name, "goals", "none", "a goal, or what shall be least or greatest");
     }
     Set<String> seen = new HashSet<>();
     boolean standing = false;

@@ -49,8 +49,7 @@ final class SearchReader {
     Optional<SearchPlan.Aim> aim = aim(draft, free);
     List<Goal> goals = goals(draft);
     Optional<Spot> wanted = fields.get().find("expect");
-    Optional<SearchPlan.Values> expected =
-        wanted.flatMap(spot -> expected(spot, named, free, aim));
+    Optional<SearchPlan.Values> expected = wanted.flatMap(spot -> expected(spot, named, free, aim));
     if (wanted.isPresent() && expected.isEmpty()) {
       draft.fail();
     }
@@ -175,8 +174,7 @@ final class SearchReader {
       return Optional.of(Goal.equal(figure, equal.get()));
     }
     if (most.isPresent() && least.isPresent()) {
-      return numbers.made(
-          named.value(), () -> Goal.between(figure, least.get(), most.get()));
+      return numbers.made(named.value(), () -> Goal.between(figure, least.get(), most.get()));
     }
     return most.map(one -> Goal.atMost(figure, one))
         .or(() -> least.map(one -> Goal.atLeast(figure, one)));
@@ -184,7 +182,11 @@ final class SearchReader {
 
   private Optional<Quantity> bound(Spot spot, Figure figure) {
     Dimension dimension = numbers.dimension(figure);
-    return numbers.reading().values().ofKind(spot, dimension).map(si -> new Quantity(si, dimension));
+    return numbers
+        .reading()
+        .values()
+        .ofKind(spot, dimension)
+        .map(si -> new Quantity(si, dimension));
   }
 
   private void stands(Draft draft, Spot spot, List<Goal> goals) {
@@ -231,8 +233,7 @@ final class SearchReader {
     boolean none = stated.get().textIfAny().filter(NONE::equals).isPresent();
     if (!none) {
       List<Named> all =
-          draft.orFail(
-              stated.get().fields("values, or none").map(Fields::named), List.<Named>of());
+          draft.orFail(stated.get().fields("values, or none").map(Fields::named), List.<Named>of());
       if (all.isEmpty()) {
         stated.get().report("at least one value, or none");
         return Optional.empty();
@@ -261,8 +262,10 @@ final class SearchReader {
                         .flatMap(figure -> amount(one, numbers.dimension(figure))));
     if (fields.get().has("reaches") && reaches.isEmpty()) {
       if (aim.flatMap(SearchPlan.Aim::figure).isEmpty()) {
-        fields.get().find("reaches").ifPresent(
-            one -> one.report("none, since no figure shall be least or greatest"));
+        fields
+            .get()
+            .find("reaches")
+            .ifPresent(one -> one.report("none, since no figure shall be least or greatest"));
       }
       draft.fail();
     }

@@ -16,8 +16,7 @@ final class StudiesReader {
   }
 
   Studies read(Fields top) {
-    List<Uncertain> rough =
-        top.find("rough").map(new RoughReader(numbers)::read).orElse(List.of());
+    List<Uncertain> rough = top.find("rough").map(new RoughReader(numbers)::read).orElse(List.of());
     Optional<StudyPlan> study = top.find("study").flatMap(new StudyReader(numbers)::read);
     if (top.has("rough") != top.has("study")) {
       top.need("rough", "numbers that are not known well, which the study is about");

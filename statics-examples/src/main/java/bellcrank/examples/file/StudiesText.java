@@ -65,8 +65,7 @@ final class StudiesText {
       }
     } else if (one.spread() instanceof Spread.Uniform uniform) {
       flow.put(
-          "uniform",
-          Flow.items(List.of(value(uniform.from(), input), value(uniform.to(), input))));
+          "uniform", Flow.items(List.of(value(uniform.from(), input), value(uniform.to(), input))));
     } else if (one.spread() instanceof Spread.Normal normal) {
       flow.put("normal", value(normal.deviation(), input));
       if (normal.mean() != input.value(model)) {
@@ -192,18 +191,14 @@ final class StudiesText {
   private String variants(VariantsPlan plan) {
     Flow compare = new Flow();
     plan.compared()
-        .forEach(
-            one -> compare.text(FigureText.of(one.figure()), VariantsReader.word(one.wish())));
+        .forEach(one -> compare.text(FigureText.of(one.figure()), VariantsReader.word(one.wish())));
     Flow changes = new Flow();
     for (VariantsPlan.Change one : plan.changes()) {
       Flow values = new Flow();
       one.values().forEach((input, si) -> values.put(input.text(), value(si, input)));
       changes.put(one.name(), values.written());
     }
-    return new Flow()
-        .put("compare", compare.written())
-        .put("changes", changes.written())
-        .written();
+    return new Flow().put("compare", compare.written()).put("changes", changes.written()).written();
   }
 
   private String combinations(CombinationsPlan plan) {

@@ -58,8 +58,7 @@ public record StudyPlan(List<Figure> figures, int samples, int seed, List<Happen
       }
     }
     if (samples == 0 && !chances.isEmpty()) {
-      throw new ModelException(
-          "study", "samples", "none", "samples, since a chance is asked for");
+      throw new ModelException("study", "samples", "none", "samples, since a chance is asked for");
     }
   }
 

@@ -31,7 +31,9 @@ final class StudyReader {
     fields.only(FileKeys.STUDY);
     Draft draft = new Draft(numbers.reading(), "study", spot, fields);
     List<Figure> figures =
-        fields.need("asks", "a list of asks such as [ram, heel.x]").map(numbers::figures)
+        fields
+            .need("asks", "a list of asks such as [ram, heel.x]")
+            .map(numbers::figures)
             .orElse(List.of());
     int samples =
         fields
@@ -65,8 +67,7 @@ final class StudyReader {
             .reading()
             .values()
             .ofKind(named.value(), dimension)
-            .ifPresent(
-                si -> chances.add(maker.apply(figure.get(), new Quantity(si, dimension))));
+            .ifPresent(si -> chances.add(maker.apply(figure.get(), new Quantity(si, dimension))));
       }
     }
   }

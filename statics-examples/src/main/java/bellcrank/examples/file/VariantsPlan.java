@@ -75,8 +75,7 @@ public record VariantsPlan(List<Compared> compared, List<Change> changes) {
 
     /** The model with what differs. */
     Model of(Model model) {
-      return Input.put(
-          model, new ArrayList<>(values.keySet()), new ArrayList<>(values.values()));
+      return Input.put(model, new ArrayList<>(values.keySet()), new ArrayList<>(values.values()));
     }
   }
 

@@ -70,8 +70,7 @@ final class VariantsReader {
 
   private Optional<VariantsPlan.Change> change(Named named) {
     Map<Input, Double> values = new LinkedHashMap<>();
-    Optional<Fields> fields =
-        named.value().fields("numbers that differ, such as {x of grip: 2 m}");
+    Optional<Fields> fields = named.value().fields("numbers that differ, such as {x of grip: 2 m}");
     boolean sound = fields.isPresent();
     for (Named one : fields.map(Fields::named).orElse(List.of())) {
       Optional<Input> input = numbers.input(one.name());

@@ -1,7 +1,7 @@
 package bellcrank.examples.report;
 
-import bellcrank.statics.device.Side;
 import bellcrank.examples.file.TravelPlan;
+import bellcrank.statics.device.Side;
 import bellcrank.statics.study.Combinations.Combination;
 import bellcrank.statics.study.Envelope;
 import bellcrank.statics.study.Influence;
@@ -30,8 +30,7 @@ final class CombinedSection {
     this.travel = travel;
   }
 
-  static void write(
-      Page page, StudyAnswer answer, Optional<TravelPlan> travel, UnitSystem units) {
+  static void write(Page page, StudyAnswer answer, Optional<TravelPlan> travel, UnitSystem units) {
     CombinedSection section = new CombinedSection(units, travel);
     answer.variants().ifPresent(one -> section.variants(page, one));
     answer.combined().ifPresent(one -> section.combined(page, one));
@@ -151,7 +150,8 @@ final class CombinedSection {
 
   private String passage(Train.Passage passage, InfluenceLine line, double size, String start) {
     InfluenceLine.Extreme at = passage.at();
-    String side = at.side().map(one -> one == Side.BEFORE ? "just before " : "just after ").orElse("");
+    String side =
+        at.side().map(one -> one == Side.BEFORE ? "just before " : "just after ").orElse("");
     List<String> places = new ArrayList<>();
     for (double wheel : passage.wheels()) {
       boolean off = wheel < 0 || wheel > line.length();
@@ -174,7 +174,8 @@ final class CombinedSection {
       String before = ordinate(line.unit(corner, Side.BEFORE), line);
       String after = ordinate(line.unit(corner, Side.AFTER), line);
       if (inside && line.jumpsAt(corner)) {
-        parts.add(before + " just before and " + after + " just after" + place.substring(" at".length()));
+        parts.add(
+            before + " just before and " + after + " just after" + place.substring(" at".length()));
       } else {
         parts.add((inside ? before : corner == 0 ? after : before) + place);
       }
@@ -184,10 +185,11 @@ final class CombinedSection {
 
   /** A moment per newton is a length, a force per newton a number. */
   private String ordinate(double unit, InfluenceLine line) {
-    double largest = line.pieces().stream()
-        .mapToDouble(one -> Math.max(Math.abs(one.first()), Math.abs(one.last())))
-        .max()
-        .orElse(0);
+    double largest =
+        line.pieces().stream()
+            .mapToDouble(one -> Math.max(Math.abs(one.first()), Math.abs(one.last())))
+            .max()
+            .orElse(0);
     double shown = clean(unit, largest);
     return switch (line.dimension()) {
       case MOMENT -> values.text(shown, Dimension.LENGTH);

@@ -106,11 +106,9 @@ final class RoughJson {
         effect.change() instanceof Effect.Change.Kinked two ? Optional.of(two) : Optional.empty();
     optional("rate", kinked.isPresent() ? OptionalDouble.empty() : effect.rate());
     optional(
-        "below",
-        kinked.map(two -> OptionalDouble.of(two.below())).orElse(OptionalDouble.empty()));
+        "below", kinked.map(two -> OptionalDouble.of(two.below())).orElse(OptionalDouble.empty()));
     optional(
-        "above",
-        kinked.map(two -> OptionalDouble.of(two.above())).orElse(OptionalDouble.empty()));
+        "above", kinked.map(two -> OptionalDouble.of(two.above())).orElse(OptionalDouble.empty()));
     page.text("how", effect.how().words());
     page.text(
         "why",

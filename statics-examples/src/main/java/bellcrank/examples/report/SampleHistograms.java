@@ -33,7 +33,8 @@ public final class SampleHistograms {
     for (Sampled one : samples.get().figures()) {
       Optional<Histogram> histogram = one.histogram(RoughJson.BINS);
       if (histogram.isPresent()) {
-        pictures.put(one.figure().text(), drawn(answer, samples.get(), one, histogram.get(), units));
+        pictures.put(
+            one.figure().text(), drawn(answer, samples.get(), one, histogram.get(), units));
       }
     }
     return pictures;
@@ -84,7 +85,9 @@ public final class SampleHistograms {
       drawing = drawing.withNote(beside + " samples lie beyond the ends of the picture.");
     }
     long missing = samples.done() - one.count();
-    return (missing > 0 ? drawing.withNote("In " + missing + " samples it has no number.") : drawing)
+    return (missing > 0
+            ? drawing.withNote("In " + missing + " samples it has no number.")
+            : drawing)
         .svg();
   }
 

@@ -49,10 +49,7 @@ record SearchFound(SearchPlan plan, SearchAnswer answer, boolean holds) {
       return true;
     }
     OptionalDouble reached =
-        found
-            .wanted()
-            .map(one -> one.answer().number())
-            .orElse(OptionalDouble.empty());
+        found.wanted().map(one -> one.answer().number()).orElse(OptionalDouble.empty());
     return reached.isPresent()
         && meets(expected.reaches().get(), reached.getAsDouble(), expected.digits(), 1);
   }

@@ -110,8 +110,7 @@ final class SearchSection {
           .wanted()
           .ifPresent(
               one ->
-                  results.add(
-                      one.figure().text() + " comes to " + number(one.answer(), digits)));
+                  results.add(one.figure().text() + " comes to " + number(one.answer(), digits)));
       found.goals().forEach(one -> results.add(goal(one)));
       List<String> stops = stops(found);
       if (found.wanted().isPresent() || !stops.isEmpty()) {
@@ -128,16 +127,15 @@ final class SearchSection {
       results.add("no answer anywhere: " + String.join("; ", none.reasons()));
     }
     if (answer.isCutShort()) {
-      results.add("given up after " + Listing.count(answer.looks(), "look") + "; there may be more");
+      results.add(
+          "given up after " + Listing.count(answer.looks(), "look") + "; there may be more");
     }
     return results;
   }
 
   private String setting(SearchAnswer.Setting one, int digits) {
     Quantity value = one.quantity();
-    return one.free().input().text()
-        + " at "
-        + values.text(value.si(), value.dimension(), digits);
+    return one.free().input().text() + " at " + values.text(value.si(), value.dimension(), digits);
   }
 
   private String number(FigureAnswer answer, int digits) {
@@ -149,9 +147,7 @@ final class SearchSection {
   private String goal(SearchAnswer.Outcome one) {
     String state = one.isKept() ? one.isUsedUp() ? "kept, just" : "kept" : missed(one);
     String comes =
-        one.answer()
-            .map(answer -> ": it comes to " + values.text(answer) + ", ")
-            .orElse(": ");
+        one.answer().map(answer -> ": it comes to " + values.text(answer) + ", ").orElse(": ");
     return words(one.goal()) + comes + state;
   }
 
@@ -178,10 +174,7 @@ final class SearchSection {
     List<String> parts = new ArrayList<>();
     expected.values().forEach((input, one) -> parts.add(input.text() + " " + text(one, expected)));
     expected.reaches().ifPresent(one -> parts.add("reaching " + text(one, expected)));
-    return "expected "
-        + Listing.of(parts)
-        + " to "
-        + Listing.count(expected.digits(), "digit");
+    return "expected " + Listing.of(parts) + " to " + Listing.count(expected.digits(), "digit");
   }
 
   private static String text(Expected.Amount one, SearchPlan.Values expected) {

@@ -133,8 +133,7 @@ public final class StudyAnswer {
           bounded.isEmpty()
               ? Optional.empty()
               : Optional.of(ToleranceBox.of(model(), bounded, figure));
-      all.add(
-          new Rough(figure, Sensitivities.ofUncertain(model(), figure, studies.rough()), box));
+      all.add(new Rough(figure, Sensitivities.ofUncertain(model(), figure, studies.rough()), box));
     }
     return List.copyOf(all);
   }
@@ -190,8 +189,7 @@ public final class StudyAnswer {
         .combinations()
         .map(
             plan ->
-                new Combined(
-                    plan, plan.of(file.device()), plan.envelope(model(), file.travel())));
+                new Combined(plan, plan.of(file.device()), plan.envelope(model(), file.travel())));
   }
 
   /** What moving loads do. */

@@ -79,8 +79,7 @@ final class StudyJson {
       page.nothing("wanted");
     }
     page.list("goals", goals(answer), two -> page.object(() -> goal(two)));
-    page.texts(
-        "stops", answer instanceof SearchAnswer.Found found ? found.stops() : List.of());
+    page.texts("stops", answer instanceof SearchAnswer.Found found ? found.stops() : List.of());
     page.texts(
         "reasons", answer instanceof SearchAnswer.NoAnswer none ? none.reasons() : List.of());
     if (one.plan().expected().isPresent()) {
@@ -138,10 +137,7 @@ final class StudyJson {
     page.text("better", row.compared().wish().name().toLowerCase(Locale.ROOT));
     List<String> names = study.variants().map(Variants::names).orElse(List.of());
     List<Integer> columns = java.util.stream.IntStream.range(0, names.size()).boxed().toList();
-    page.list(
-        "variants",
-        columns,
-        k -> page.object(() -> cell(names.get(k), row.cells().get(k))));
+    page.list("variants", columns, k -> page.object(() -> cell(names.get(k), row.cells().get(k))));
   }
 
   private void cell(String name, Variants.Cell cell) {

@@ -100,9 +100,7 @@ final class StudiesFileTest {
     assertThat(plan.figures()).containsExactly(Figure.parse("push"), Figure.parse("hinge.y"));
     assertThat(plan.samples()).isEqualTo(500);
     assertThat(plan.seed()).isEqualTo(9);
-    assertThat(plan.chances())
-        .hasSize(5)
-        .contains(Happening.slips(), Happening.tips("hinge"));
+    assertThat(plan.chances()).hasSize(5).contains(Happening.slips(), Happening.tips("hinge"));
   }
 
   @Test
@@ -126,8 +124,7 @@ final class StudiesFileTest {
             .searches();
     assertThat(plans).extracting(SearchPlan::name).containsExactly("far out", "least push", "any");
     assertThat(plans.get(0).aim())
-        .hasValue(
-            new SearchPlan.Aim(true, Optional.empty(), Optional.of(Input.x("ram"))));
+        .hasValue(new SearchPlan.Aim(true, Optional.empty(), Optional.of(Input.x("ram"))));
     assertThat(plans.get(0).goals()).hasSize(3).contains(Goal.stands());
     assertThat(plans.get(1).goals()).containsExactly(Goal.stands("all loads"));
     assertThat(plans.get(2).expected().orElseThrow().values()).isEmpty();
@@ -136,7 +133,8 @@ final class StudiesFileTest {
   @Test
   void variantsCombinationsAndMovingLoadsComeBack() {
     Studies studies =
-        read("""
+        read(
+            """
             variants:
               compare: {push: more, hinge: less, hinge.x: neither}
               changes:
@@ -289,7 +287,6 @@ final class StudiesFileTest {
   }
 
   private static Inquiries inquiries(Studies studies) {
-    return new Inquiries(
-        List.of(), List.of(), List.of(), List.of(), List.of(), false, studies);
+    return new Inquiries(List.of(), List.of(), List.of(), List.of(), List.of(), false, studies);
   }
 }

@@ -1,6 +1,7 @@
 package bellcrank.examples.programs;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -76,5 +77,23 @@ final class DecidedProgramsTest {
     run.tells("efficiency", smooth / tight, "");
     assertThat(run.lines()).contains("  it is self-locking: it stays when the crank is let go");
     run.drew("device");
+  }
+
+  @Test
+  void theRamMayGetTooLittle() throws Exception {
+    ProgramRun run = ProgramRun.of(RoughPress::main, folder);
+    double stated = 200 * 1.6 / 0.25;
+    run.tells("  as rough as it is, size of hand moves the ram force by", stated / 10, "N");
+    run.tells(
+        "  as rough as it is, x of ram moves the ram force by", stated * 0.01 / 0.25, "N");
+    run.tells("at worst", 180 * 1.6 / 0.26, "N");
+    run.tells("at best", 220 * 1.6 / 0.24, "N");
+    // too little where the hand is below 1200 x / 1.6: 180 to 195 N, 187.5 N on average
+    String chance = run.after("The ram gets too little");
+    double told = Double.parseDouble(chance.substring("in ".length(), chance.indexOf(" %")));
+    double byHand = (187.5 - 180) / 40;
+    double error = Math.sqrt(byHand * (1 - byHand) / 20_000);
+    assertThat(told / 100).isCloseTo(byHand, within(4 * error));
+    run.drew("samples");
   }
 }

@@ -66,7 +66,7 @@ final class NotebookTest {
                   .filter(NotebookTest::isProgram)
                   .map(file -> file.getFileName().toString().replace(".java", "")))
           .containsExactlyInAnyOrderElementsOf(named)
-          .hasSize(10);
+          .hasSize(11);
     }
   }
 
