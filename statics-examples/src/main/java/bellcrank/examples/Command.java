@@ -117,7 +117,8 @@ final class Command implements Callable<Integer> {
       paramLabel = "FILE",
       description = {
         "Write the table over the travel as comma-separated values. Needs one",
-        "device file with a drive, and --case if it has several cases."
+        "device file with a drive, and --case if it has several cases. Of a file",
+        "without a drive, the percentiles of its samples, or its influence lines."
       })
   private @Nullable String csv;
 

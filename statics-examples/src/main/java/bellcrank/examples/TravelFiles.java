@@ -3,6 +3,7 @@ package bellcrank.examples;
 import bellcrank.examples.file.DeviceFile;
 import bellcrank.examples.report.FileAnswer;
 import bellcrank.examples.report.Refusal;
+import bellcrank.examples.report.StudyCsv;
 import bellcrank.examples.report.TravelAnswer;
 import bellcrank.examples.report.TravelChart;
 import bellcrank.examples.report.TravelCsv;
@@ -24,13 +25,22 @@ import java.util.Optional;
  */
 record TravelFiles(Optional<String> csv, Optional<String> svg) {
 
-  /** Writes what is wanted; what cannot be written is told among the refusals. */
+  /**
+   * Writes what is wanted; of a file without a travel the table of its samples or influence lines.
+   * What cannot be written is told among the refusals.
+   */
   void write(FileAnswer answer, Optional<UnitSystem> chosen, List<Refusal> refusals) {
     if (csv.isEmpty() && svg.isEmpty()) {
       return;
     }
     DeviceFile file = answer.file();
+    UnitSystem units = chosen.orElse(file.units());
     if (file.travel().isEmpty()) {
+      Optional<String> study = csv.flatMap(name -> StudyCsv.of(answer, units));
+      if (study.isPresent() && svg.isEmpty()) {
+        csv.ifPresent(name -> write(name, study.get(), refusals));
+        return;
+      }
       refuse(
           answer, "no drive is stated; --csv and --svg want the keys drive and travel", refusals);
       return;
@@ -45,7 +55,6 @@ record TravelFiles(Optional<String> csv, Optional<String> svg) {
       refuse(answer, "it cannot be driven so: " + standstill.reason().words(), refusals);
       return;
     }
-    UnitSystem units = chosen.orElse(file.units());
     csv.ifPresent(name -> write(name, TravelCsv.of(travel, units), refusals));
     if (svg.isPresent() && !TravelChart.isDrawable(travel)) {
       refuse(answer, "nothing to draw: nothing that is asked has a value on the way", refusals);

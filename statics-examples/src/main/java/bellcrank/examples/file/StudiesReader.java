@@ -23,7 +23,8 @@ final class StudiesReader {
       top.need("study", "what is asked of the rough numbers, such as {asks: [ram]}");
     }
     top.find("rough")
-        .filter(spot -> spot.fields("").filter(one -> one.named().isEmpty()).isPresent())
+        .filter(Spot::isFields)
+        .filter(spot -> spot.fields("numbers").filter(one -> one.named().isEmpty()).isPresent())
         .ifPresent(spot -> spot.report("at least one number"));
     List<SearchPlan> searches = all(top, "search", new SearchReader(numbers)::read);
     Optional<VariantsPlan> variants =

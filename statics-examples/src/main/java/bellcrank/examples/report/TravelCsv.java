@@ -51,17 +51,20 @@ public final class TravelCsv {
     return text.toString();
   }
 
-  private static String head(String words, Unit unit) {
+  /** The head of a column. */
+  static String head(String words, Unit unit) {
     return unit.symbol().isEmpty() ? words : words + " (" + unit.symbol() + ")";
   }
 
-  private static String number(double si, Unit unit) {
+  /** A number of a unit. */
+  static String number(double si, Unit unit) {
     BigDecimal rounded = new BigDecimal(unit.fromSi(si)).round(DIGITS).stripTrailingZeros();
     boolean plain = Math.abs(rounded.precision() - rounded.scale()) < DIGITS.getPrecision();
     return rounded.signum() == 0 ? "0" : plain ? rounded.toPlainString() : rounded.toString();
   }
 
-  private static void line(StringBuilder text, List<String> cells) {
+  /** Adds a line. */
+  static void line(StringBuilder text, List<String> cells) {
     text.append(String.join(",", cells.stream().map(TravelCsv::cell).toList())).append(LINE_END);
   }
 

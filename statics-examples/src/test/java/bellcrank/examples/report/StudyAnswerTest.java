@@ -222,4 +222,20 @@ final class StudyAnswerTest {
     assertThat(ReportSheet.html(sample("cellar-beam"), UnitSystem.SI, making))
         .contains("Answers by the place of the moving load cart.");
   }
+
+  @Test
+  void percentilesAndInfluenceLinesAreATable() {
+    String samples =
+        StudyCsv.of(sample("picking-ladder-rough"), UnitSystem.SI).orElseThrow();
+    List<String> lines = samples.lines().toList();
+    assertThat(lines).hasSize(100);
+    assertThat(lines.get(0)).isEqualTo("samples up to (%),floor.friction (N),friction factor");
+    assertThat(Double.parseDouble(lines.get(50).split(",", -1)[1])).isCloseTo(225, within(1.0));
+    String influence = StudyCsv.of(sample("cellar-beam"), UnitSystem.SI).orElseThrow();
+    assertThat(influence)
+        .startsWith("moving load,answer,place (m),with the load there,unit\r\n")
+        .contains("one barrel,beam.moment at 3 m of wall–post,3,3050,N·m\r\n");
+    assertThat(StudyCsv.of(sample("cider-press-search"), UnitSystem.SI)).isEmpty();
+    assertThat(StudyCsv.of(answer(""), UnitSystem.SI)).isEmpty();
+  }
 }
