@@ -65,7 +65,11 @@ public final class StudyCsv {
     TravelCsv.line(
         text,
         List.of(
-            "moving load", "answer", TravelCsv.head("place", along), "with the load there", "unit"));
+            "moving load",
+            "answer",
+            TravelCsv.head("place", along),
+            "with the load there",
+            "unit"));
     for (StudyAnswer.Moved moved : all) {
       for (Influence influence : moved.influences()) {
         if (influence instanceof InfluenceLine line) {
@@ -79,7 +83,8 @@ public final class StudyCsv {
   private static void rows(
       StringBuilder text, String name, InfluenceLine line, Unit along, Unit unit) {
     for (double corner : line.corners()) {
-      List<Side> sides = line.jumpsAt(corner) ? List.of(Side.BEFORE, Side.AFTER) : List.of(Side.BEFORE);
+      List<Side> sides =
+          line.jumpsAt(corner) ? List.of(Side.BEFORE, Side.AFTER) : List.of(Side.BEFORE);
       for (Side side : sides) {
         TravelCsv.line(
             text,

@@ -84,8 +84,7 @@ final class DecidedProgramsTest {
     ProgramRun run = ProgramRun.of(RoughPress::main, folder);
     double stated = 200 * 1.6 / 0.25;
     run.tells("  as rough as it is, size of hand moves the ram force by", stated / 10, "N");
-    run.tells(
-        "  as rough as it is, x of ram moves the ram force by", stated * 0.01 / 0.25, "N");
+    run.tells("  as rough as it is, x of ram moves the ram force by", stated * 0.01 / 0.25, "N");
     run.tells("at worst", 180 * 1.6 / 0.26, "N");
     run.tells("at best", 220 * 1.6 / 0.24, "N");
     // too little where the hand is below 1200 x / 1.6: 180 to 195 N, 187.5 N on average

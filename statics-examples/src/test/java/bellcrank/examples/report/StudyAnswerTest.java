@@ -225,8 +225,7 @@ final class StudyAnswerTest {
 
   @Test
   void percentilesAndInfluenceLinesAreATable() {
-    String samples =
-        StudyCsv.of(sample("picking-ladder-rough"), UnitSystem.SI).orElseThrow();
+    String samples = StudyCsv.of(sample("picking-ladder-rough"), UnitSystem.SI).orElseThrow();
     List<String> lines = samples.lines().toList();
     assertThat(lines).hasSize(100);
     assertThat(lines.get(0)).isEqualTo("samples up to (%),floor.friction (N),friction factor");
