@@ -289,4 +289,22 @@ final class StudiesFileTest {
   private static Inquiries inquiries(Studies studies) {
     return new Inquiries(List.of(), List.of(), List.of(), List.of(), List.of(), false, studies);
   }
+
+  @Test
+  void theFirstFailureIsTheOneOfTheDriving() {
+    String keys =
+        "rough: {mass of barrel: {within: 10 %}}\nstudy: {asks: [first failure]}\n"
+            + "variants: {compare: {first failure: more}, changes: {a: {mass of barrel: 50 kg}}}\n";
+    String sized =
+        SharedFiles.devices().stream()
+            .filter(one -> one.endsWith("barrel-derrick-sized.yaml"))
+            .map(SharedFiles::text)
+            .findFirst()
+            .orElseThrow();
+    DeviceFile file = Reads.file(sized + keys);
+    assertThat(Reads.file(DeviceFileWriter.write(file))).isEqualTo(file);
+    StudyPlan plan = file.inquiries().studies().study().orElseThrow();
+    assertThat(plan.figures())
+        .containsExactly(Figure.firstFailure(file.driving().orElseThrow().variation()));
+  }
 }
