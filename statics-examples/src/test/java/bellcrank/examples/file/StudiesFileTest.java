@@ -293,8 +293,11 @@ final class StudiesFileTest {
   @Test
   void theFirstFailureIsTheOneOfTheDriving() {
     String keys =
-        "rough: {mass of barrel: {within: 10 %}}\nstudy: {asks: [first failure]}\n"
-            + "variants: {compare: {first failure: more}, changes: {a: {mass of barrel: 50 kg}}}\n";
+        """
+        rough: {mass of barrel: {within: 10 %}}
+        study: {asks: [first failure]}
+        variants: {compare: {first failure: more}, changes: {a: {mass of barrel: 50 kg}}}
+        """;
     String sized =
         SharedFiles.devices().stream()
             .filter(one -> one.endsWith("barrel-derrick-sized.yaml"))
