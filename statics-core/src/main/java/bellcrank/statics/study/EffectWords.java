@@ -3,6 +3,7 @@ package bellcrank.statics.study;
 import bellcrank.statics.units.Dimension;
 import bellcrank.statics.units.Quantity;
 import bellcrank.statics.units.Unit;
+import bellcrank.statics.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -18,10 +19,12 @@ final class EffectWords {
   private static final double ALIKE = 1e-6;
 
   private final Sensitivities of;
+  private final UnitSystem units;
   private final String figure;
 
-  EffectWords(Sensitivities of) {
+  EffectWords(Sensitivities of, UnitSystem units) {
     this.of = of;
+    this.units = units;
     figure = of.figure().text();
   }
 
@@ -65,7 +68,7 @@ final class EffectWords {
     if (isNothing(effect)) {
       return "A change of " + input + " has no effect on " + figure + found;
     }
-    EffectStep step = Sensitivities.step(effect);
+    EffectStep step = EffectStep.of(effect.input(), effect.value(), units);
     double change = step.change();
     if (effect.change() instanceof Effect.Change.Kinked kinked) {
       double more = change > 0 ? kinked.above() : kinked.below();
@@ -94,7 +97,7 @@ final class EffectWords {
     return (change > 0 ? "raises " : "lowers ") + figure + " by " + amount(change, stated);
   }
 
-  private static String amount(double change, FigureAnswer.Is stated) {
+  private String amount(double change, FigureAnswer.Is stated) {
     double share = Math.abs(change / stated.si());
     String size = text(Math.abs(change), stated.dimension());
     if (!(share < 10) || share == 0) {
@@ -108,18 +111,7 @@ final class EffectWords {
     return new Quantity(share, Dimension.NUMBER).format(Unit.parse("%"), DIGITS);
   }
 
-  /** In the unit in which such quantities are easily read. */
-  static String text(double si, Dimension dimension) {
-    String unit =
-        switch (dimension) {
-          case LENGTH -> "mm";
-          case ANGLE -> "deg";
-          default -> "";
-        };
-    if (dimension == Dimension.NUMBER) {
-      return new Quantity(si, dimension).format(dimension.si(), DIGITS);
-    }
-    Unit found = unit.isEmpty() ? dimension.si() : Unit.parse(unit);
-    return new Quantity(si, dimension).format(found, DIGITS);
+  private String text(double si, Dimension dimension) {
+    return new Quantity(si, dimension).format(EffectStep.fine(dimension, units), DIGITS);
   }
 }

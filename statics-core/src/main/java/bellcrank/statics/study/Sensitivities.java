@@ -1,5 +1,6 @@
 package bellcrank.statics.study;
 
+import bellcrank.statics.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -133,12 +134,23 @@ public final class Sensitivities {
   }
 
   /**
-   * The effects in words, in the order of the ranking.
+   * The effects in words, in the order of the ranking, with amounts in SI units.
    *
    * @return a sentence for each input
    */
   public List<String> words() {
-    return new EffectWords(this).all();
+    return words(UnitSystem.SI);
+  }
+
+  /**
+   * The effects in words, in the order of the ranking. A place is moved by 1 mm, or by 0.1 in where
+   * lengths are in inches, feet or yards; the ranking does not depend on the units.
+   *
+   * @param units the units of the amounts
+   * @return a sentence for each input
+   */
+  public List<String> words(UnitSystem units) {
+    return new EffectWords(this, units).all();
   }
 
   Model model() {

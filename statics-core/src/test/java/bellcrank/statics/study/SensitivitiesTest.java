@@ -17,6 +17,7 @@ import bellcrank.statics.strength.Method;
 import bellcrank.statics.strength.Profiles;
 import bellcrank.statics.strength.Sizing;
 import bellcrank.statics.units.Dimension;
+import bellcrank.statics.units.UnitSystem;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -66,6 +67,20 @@ class SensitivitiesTest {
             "1 mm more of x of grip raises ram by 0.0625 % (0.880 N).",
             "A change of y of grip has no effect on ram.",
             "A change of direction of hand has no effect on ram.");
+  }
+
+  @Test
+  void theyAreToldInTheUnitsOfTheReader() {
+    // 0.1 in moves the ram by 0.00254 m of 0.25 m, and 1408 N are 316.5 lbf
+    assertThat(
+            Sensitivities.of(
+                    Model.of(press()),
+                    Figure.parse("ram"),
+                    List.of(Input.x("ram"), Input.size("hand")))
+                .words(UnitSystem.US))
+        .containsExactly(
+            "1 % more of size of hand raises ram by 1.00 % (3.17 lbf); this input matters most.",
+            "0.1 in more of x of ram lowers ram by 1.02 % (3.22 lbf).");
   }
 
   @Test

@@ -78,7 +78,7 @@ final class RoughSection {
       page.item(name + " has no number as stated: " + none.why());
       return;
     }
-    one.effects().words().forEach(page::item);
+    one.effects().words(units).forEach(page::item);
     bySpread(page, one);
   }
 
