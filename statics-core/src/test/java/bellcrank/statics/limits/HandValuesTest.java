@@ -12,6 +12,7 @@ import bellcrank.statics.device.Force;
 import bellcrank.statics.device.Line;
 import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.device.Pose;
+import bellcrank.statics.device.Reeving;
 import bellcrank.statics.device.Roller;
 import bellcrank.statics.device.Sides;
 import bellcrank.statics.device.Sought;
@@ -25,6 +26,7 @@ import bellcrank.statics.geometry.Point;
 import bellcrank.statics.geometry.Vector;
 import bellcrank.statics.ground.Foundation;
 import bellcrank.statics.ground.Presumptive;
+import bellcrank.statics.units.UnitSystem;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -207,25 +209,7 @@ class HandValuesTest {
   /** A rope slips at e^(μπ) over half a turn; a hand of 100·√e N would need μ = 1/(2π). */
   @Test
   void howMuchRougherAPostWouldHaveToBe() {
-    Device rope =
-        Device.named("rope")
-            .point("post", 0, 0)
-            .point("load", -0.1, -1)
-            .point("hand", 0.1, -1)
-            .joint("load")
-            .joint("hand")
-            .connect(
-                new Wrap(
-                    "rope",
-                    Stop.end("load", "load"),
-                    new Stop(Stop.Kind.POST, "ground", "post", 0.1, Turn.CLOCKWISE),
-                    Stop.end("hand", "hand"),
-                    0.1,
-                    0))
-            .load(new Force("barrel", "load", "load", Vector.of(0, -100)))
-            .load(new Force("pull", "hand", "hand", Vector.of(0, -100 * Math.exp(0.5))))
-            .build();
-    Limits limits = Limits.of(rope);
+    Limits limits = Limits.of(post(0.1, 100 * Math.exp(0.5)));
 
     assertThat(limits.frictionFactor())
         .isInstanceOfSatisfying(
@@ -236,6 +220,27 @@ class HandValuesTest {
                   .containsExactly(
                       new Event("rope", Event.Kind.SLIPS_ROUND, "slips round its post towards hand"));
             });
+  }
+
+  /** A rope over a post, half a turn: 100 N on one side, a pull on the other. */
+  private static Device post(double friction, double pull) {
+    return Device.named("rope")
+        .point("post", 0, 0)
+        .point("load", -0.1, -1)
+        .point("hand", 0.1, -1)
+        .joint("load")
+        .joint("hand")
+        .connect(
+            new Wrap(
+                "rope",
+                Stop.end("load", "load"),
+                new Stop(Stop.Kind.POST, "ground", "post", 0.1, Turn.CLOCKWISE),
+                Stop.end("hand", "hand"),
+                friction,
+                0))
+        .load(new Force("barrel", "load", "load", Vector.of(0, -100)))
+        .load(new Force("pull", "hand", "hand", Vector.of(0, -pull)))
+        .build();
   }
 
   private static DeviceBuilder cart() {
@@ -377,5 +382,120 @@ class HandValuesTest {
     assertThat(value(limits, "least advantage")).isCloseTo((2 - circle) / (1 + circle), within(1e-6));
     assertThat(value(limits, "greatest advantage"))
         .isCloseTo((2 + circle) / (1 - circle), within(1e-6));
+  }
+
+  /** A rope that is pulled with just e^(μπ) times its load neither runs nor holds any more. */
+  @Test
+  void aRopeAtItsVeryLimitIsAboutToSlip() {
+    Limits limits = Limits.of(post(0.25, 100 * Math.exp(0.25 * Math.PI)));
+
+    assertThat(limits.verdict().words()).isEqualTo("about to give way");
+    assertThat(limits.states())
+        .extracting(PartState::state)
+        .containsExactly(PartState.State.ABOUT_TO_SLIP);
+    assertThat(Limits.of(post(0.25, 150)).states())
+        .extracting(PartState::state)
+        .containsExactly(PartState.State.CARRIES);
+  }
+
+  /** Its weight 2.8 m beside the edge: no friction and no part of the weight would do. */
+  @Test
+  void whatLeansFarBesideItsBaseTurnsAboutTheEdge() {
+    Device stool =
+        Yard.named("stool")
+            .point("base", 0, 0)
+            .point("seat", 3, 1)
+            .member("stool", "base", "seat")
+            .connect(
+                new ContactBase("foot", "base", "stool", "ground", Direction.UP, 0.4, 0.5, 0.5))
+            .load(Yard.weight("own", "stool", "seat", 10))
+            .build();
+    Verdict.DoesNotHold verdict = (Verdict.DoesNotHold) Limits.of(stool).verdict();
+
+    assertThat(verdict.after()).isEqualTo(Verdict.After.NEED);
+    assertThat(verdict.how().words(stool, UnitSystem.SI)).contains("foot tips about its right edge");
+    assertThat(value(Limits.of(stool), "greatest multiple(own)")).isCloseTo(0, within(1e-9));
+  }
+
+  /** Two loose blocks may each be about to slide; then there is no one motion to tell. */
+  @Test
+  void twoWaysAtOnceAreCounted() {
+    DeviceBuilder blocks = Yard.named("two blocks");
+    for (String name : List.of("left", "right")) {
+      String at = name + " base";
+      blocks
+          .point(at, name.equals("left") ? -1 : 1, 0)
+          .member(name, at)
+          .connect(
+              new ContactBase(
+                  name + " floor", at, name, "ground", Direction.UP, 0.5, 0.4, 0.3))
+          .load(Yard.weight(name + " own", name, at, 10))
+          .load(new Force(name + " push", name, at, Vector.of(20, 0)));
+    }
+    Device device = blocks.build();
+    Limit.End.At end =
+        (Limit.End.At) between(Limits.of(device), Variation.ofAppliedLoads()).greatest();
+
+    assertThat(end.value()).isCloseTo(2, within(1e-9));
+    assertThat(end.how().ways()).isEqualTo(2);
+    assertThat(end.how().words(device, UnitSystem.SI))
+        .isEqualTo(
+            "left floor slides right, right floor slides right: 2 independent motions are possible,"
+                + " statics does not tell which");
+  }
+
+  /** A coefficient of zero is no friction: what a lever loses then is nothing. */
+  @Test
+  void aSmoothPinLosesNothing() {
+    Device lever = Yard.dryLever(0).toBuilder().advantage("hand", "load").build();
+    Efficiency efficiency = Limits.of(lever).efficiency().orElseThrow();
+
+    assertThat(efficiency.frictionless()).isTrue();
+    assertThat(number(efficiency.forward())).isCloseTo(1, within(1e-9));
+    assertThat(number(efficiency.back())).isCloseTo(1, within(1e-9));
+    assertThat(Limits.of(lever).frictionFactor()).isEqualTo(new FrictionFactor.NoFriction());
+    assertThat(
+            Limits.of(Yard.dryLever(0.2).toBuilder().advantage("hand", "load").build())
+                .efficiency()
+                .orElseThrow()
+                .frictionless())
+        .isFalse();
+  }
+
+  private static double number(Answer answer) {
+    assertThat(answer).isInstanceOf(Answer.Value.class);
+    return ((Answer.Value) answer).si();
+  }
+
+  /** A rope that loses nothing needs no way of hauling to be told: two parts bear twice the pull. */
+  @Test
+  void aRopeWithoutLossesIsTheSameBothWays() {
+    for (Reeving.Hauling way : List.of(Reeving.Hauling.RAISING, Reeving.Hauling.LOWERING)) {
+      Device tackle =
+          Device.named("tackle")
+              .point("top", 0, 2)
+              .point("block", 0, 0)
+              .point("hand", 0, 1)
+              .joint("block")
+              .joint("hand")
+              .connect(
+                  new Reeving(
+                      "rope",
+                      List.of(
+                          Stop.end("hand", "hand"),
+                          Stop.sheave("ground", "top", 0, Turn.CLOCKWISE),
+                          Stop.end("block", "block")),
+                      1,
+                      way))
+              .force("weight", "block", "block", Vector.of(0, -90))
+              .sought("pull", "hand", "hand", Direction.DOWN)
+              .advantage("pull", "weight")
+              .build();
+      Efficiency efficiency = Limits.of(tackle).efficiency().orElseThrow();
+
+      assertThat(number(efficiency.forward())).isCloseTo(1, within(1e-9));
+      assertThat(number(efficiency.back())).isCloseTo(1, within(1e-9));
+      assertThat(efficiency.frictionless()).isTrue();
+    }
   }
 }
