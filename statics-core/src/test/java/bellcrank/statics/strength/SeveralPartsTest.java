@@ -6,13 +6,16 @@ import static bellcrank.statics.strength.Tried.MM;
 import static bellcrank.statics.strength.Tried.MPA;
 import static bellcrank.statics.strength.Tried.STEEL;
 import static bellcrank.statics.strength.Tried.checked;
+import static bellcrank.statics.strength.Tried.whyNot;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.DeviceBuilder;
 import bellcrank.statics.device.End;
 import bellcrank.statics.device.LoadCase;
+import bellcrank.statics.device.ModelException;
 import bellcrank.statics.device.Pose;
 import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.geometry.Direction;
@@ -176,5 +179,110 @@ class SeveralPartsTest {
 
   private static String said(Limit limit) {
     return Holding.remarkOfSome(Optional.of(limit)).orElseThrow();
+  }
+
+  /** A boom hung level on a chain at 45° from its head: the chain pulls by √2 times what is there. */
+  private static DeviceBuilder boom() {
+    return Device.named("boom")
+        .point("hinge", 0, 0)
+        .point("head", 2, 0)
+        .point("hook", 0, 2)
+        .member("boom", "hinge", "head")
+        .pin("hinge", "hinge", "boom", "ground")
+        .line("chain", new End("boom", "head"), new End("ground", "hook"))
+        .force("dead", "boom", "head", Vector.of(0, -300))
+        .force("cask", "boom", "head", Vector.of(0, -1000));
+  }
+
+  /** What hangs there anyway stays as the cask grows: √2·(300 + m·1000) N up to 2000 N. */
+  @Test
+  void onlyTheDrivingLoadGrowsInALine() {
+    Sizing sizing = Sizing.of(Method.ALLOWABLE).with(Rating.of("chain", 2000, "tag"));
+    Capacity capacity = Capacity.of(boom().build(), sizing, Variation.of("cask"));
+
+    assertThat(capacity.first().orElseThrow().multiple())
+        .isCloseTo((2000 / Math.sqrt(2) - 300) / 1000, within(1e-9));
+  }
+
+  /** The hinge is pushed by 300 N + m·1000 N: bearing at 20 mm · 10 mm reaches 423/2 MPa. */
+  @Test
+  void onlyTheDrivingLoadGrowsInAPin() {
+    Plate plate = new Plate("boom", 1, 10 * MM, 21 * MM, 300 * MM, 600 * MM, STEEL);
+    PinJoint bolt = new PinJoint("hinge", 20 * MM, 2, STEEL, List.of(plate), MM);
+    Capacity capacity =
+        Capacity.of(boom().build(), Sizing.of(Method.ALLOWABLE).with(bolt), Variation.of("cask"));
+
+    assertThat(
+            capacity.ranked().stream()
+                .filter(Crossing.Used.class::isInstance)
+                .map(Crossing.Used.class::cast)
+                .filter(one -> one.stated().what().startsWith("bearing"))
+                .mapToDouble(Crossing.Used::multiple))
+        .singleElement()
+        .satisfies(m -> assertThat(m).isCloseTo(200 * 211.5 / 1000 - 0.3, within(1e-6)));
+  }
+
+  /** A reduction that leaves all is none; one that leaves nothing is a mistake. */
+  @Test
+  void allMayBeLeftButNotNothing() {
+    Rating whole =
+        Rating.of("chain", 2000, "tag").with(new Rating.Reduction("a new hook", 1, "ours"));
+    Checks checks =
+        Checks.of(Balance.of(boom().build()), Sizing.of(Method.ALLOWABLE).with(whole));
+
+    assertThat(checks.checked().get(0).resistance()).isEqualTo(2000);
+    assertThatThrownBy(() -> new Rating.Reduction("a torn link", 0, "ours"))
+        .isInstanceOf(ModelException.class)
+        .hasMessageContaining("above 0 and at most 1");
+  }
+
+  /** Pinned at both ends its thrust is a matter of stiffness: seams there are not checked. */
+  @Test
+  void whatStaticsLeavesOpenIsNotChecked() {
+    Device beam =
+        Device.named("beam")
+            .point("left", 0, 0)
+            .point("right", 1, 0)
+            .member("beam", "left", "right")
+            .pin("left", "left", "beam", "ground")
+            .pin("right", "right", "beam", "ground")
+            .force("push", "beam", "left", Vector.of(600, 0))
+            .build();
+    FilletWeld lap =
+        new FilletWeld(
+            "lap",
+            "left",
+            Optional.empty(),
+            Optional.of("beam"),
+            Plane.IN_PLANE,
+            4 * MM,
+            List.of(seam(-25, 20, 25, 20), seam(-25, -20, 25, -20)),
+            STEEL,
+            Optional.of(490 * MPA));
+    ChainSeat seat = new ChainSeat("notch", "left", "beam", Direction.UP, 1, 0);
+    Checks checks =
+        Checks.of(Balance.of(beam), Sizing.of(Method.ALLOWABLE).with(lap).with(seat));
+
+    assertThat(checks.checked()).isEmpty();
+    assertThat(whyNot(checks, "left", "lap")).startsWith("statics alone does not fix it");
+    assertThat(whyNot(checks, "left", "notch: seat in the notch"))
+        .startsWith("statics alone does not fix it");
+  }
+
+  /** A square with corners of radius r lacks (4 − π)·r²; so do a tube's hole and a T's flanks. */
+  @Test
+  void cornersMayBeAlmostAsRoundAsTheirSidesAreLong() {
+    double square = 50 * 50 - (4 - Math.PI) * 24.9 * 24.9;
+    assertThat(Profiles.tube(60 * MM, 60 * MM, 5 * MM, 30 * MM, 24.9 * MM).section().area())
+        .isCloseTo((Math.PI * 30 * 30 - square) * 1e-6, within(1e-12));
+    assertThatThrownBy(() -> Profiles.tube(60 * MM, 60 * MM, 5 * MM, 30 * MM, 25.1 * MM))
+        .isInstanceOf(ModelException.class)
+        .hasMessageContaining("half of what is free inside");
+    assertThatThrownBy(() -> Profiles.tee(100 * MM, 50 * MM, 6 * MM, 8 * MM, 22.1 * MM))
+        .isInstanceOf(ModelException.class)
+        .hasMessageContaining("root radius");
+    double filled = (1 - Math.PI / 4) * 21 * 21 * 1e-6;
+    assertThat(Profiles.tee(100 * MM, 50 * MM, 6 * MM, 8 * MM, 21 * MM).section().area())
+        .isCloseTo((50 * 8 + 92 * 6) * 1e-6 + 2 * filled, within(1e-12));
   }
 }
