@@ -66,11 +66,8 @@ class HandValuesTest {
     Limits limits = Limits.of(mast);
 
     assertThat(limits.verdict().words()).isNotEqualTo("does not hold");
-    assertThat(limits.states())
-        .extracting(PartState::state)
-        .containsExactly(PartState.State.SLACK);
-    assertThat(limits.states().get(0).force().greatest().orElseThrow())
-        .isCloseTo(0, within(1e-9));
+    assertThat(limits.states()).extracting(PartState::state).containsExactly(PartState.State.SLACK);
+    assertThat(limits.states().get(0).force().greatest().orElseThrow()).isCloseTo(0, within(1e-9));
   }
 
   /** The same with a wall behind its top: they touch, and that is all. */
@@ -142,8 +139,7 @@ class HandValuesTest {
 
     assertThat(Limits.concern(Yard.jack(0.1).load(crank).build())).isTrue();
     assertThat(
-            Limits.concern(
-                Yard.jack(0.1).sought("hand", "head", "head", Direction.DOWN).build()))
+            Limits.concern(Yard.jack(0.1).sought("hand", "head", "head", Direction.DOWN).build()))
         .isFalse();
   }
 
@@ -218,7 +214,8 @@ class HandValuesTest {
               assertThat(least.factor()).isCloseTo(0.5 / (0.1 * Math.PI), within(1e-7));
               assertThat(least.how().events())
                   .containsExactly(
-                      new Event("rope", Event.Kind.SLIPS_ROUND, "slips round its post towards hand"));
+                      new Event(
+                          "rope", Event.Kind.SLIPS_ROUND, "slips round its post towards hand"));
             });
   }
 
@@ -298,8 +295,7 @@ class HandValuesTest {
             .load(Yard.weight("own", "cart", "middle", 20))
             .load(new Force("sack", "cart", "tail", Vector.of(0, -100)))
             .build();
-    Limit.End.At end =
-        (Limit.End.At) between(Limits.of(cart), Variation.of("sack")).greatest();
+    Limit.End.At end = (Limit.End.At) between(Limits.of(cart), Variation.of("sack")).greatest();
 
     assertThat(end.value()).isCloseTo(4, within(1e-9));
     assertThat(end.gap()).isZero();
@@ -327,8 +323,8 @@ class HandValuesTest {
   }
 
   /**
-   * Both ends rough: N = 900/(1 + 0.3·0.2) at the floor, H = 0.3·N and T = 0.2·H at the wall, so 100·1.5
-   * + 800·x = 4·H + 3·T.
+   * Both ends rough: N = 900/(1 + 0.3·0.2) at the floor, H = 0.3·N and T = 0.2·H at the wall, so
+   * 100·1.5 + 800·x = 4·H + 3·T.
    */
   @Test
   void howFarUpOneMayClimbWithARoughWall() {
@@ -342,8 +338,8 @@ class HandValuesTest {
   }
 
   /**
-   * A broader base on soft ground: N·(R − N) = 2|M|·R/B with N = 10 kN, R = 100 kPa·0.4 m·0.8 m = 32
-   * kN and B = 0.8 m: M = 2750 N·m, to either side.
+   * A broader base on soft ground: N·(R − N) = 2|M|·R/B with N = 10 kN, R = 100 kPa·0.4 m·0.8 m =
+   * 32 kN and B = 0.8 m: M = 2750 N·m, to either side.
    */
   @Test
   void aBroadBaseSinksToEitherSide() {
@@ -364,7 +360,9 @@ class HandValuesTest {
 
     assertThat(most.value()).isCloseTo(5.5, within(1e-7));
     assertThat(least.value()).isCloseTo(-5.5, within(1e-7));
-    assertThat(most.how().events()).extracting(Event::words).containsExactly("sinks into the ground");
+    assertThat(most.how().events())
+        .extracting(Event::words)
+        .containsExactly("sinks into the ground");
     assertThat(least.how().events())
         .extracting(Event::words)
         .containsExactly("sinks into the ground");
@@ -374,12 +372,12 @@ class HandValuesTest {
   /** 1000 N on a pin with friction circle c: the load 1 m off is 1000 N for hands between two. */
   @Test
   void theAdvantageOfADryLeverLiesBetweenItsFrictionCircles() {
-    Device lever =
-        Yard.dryLever(0.2).toBuilder().advantage("hand", "load").build();
+    Device lever = Yard.dryLever(0.2).toBuilder().advantage("hand", "load").build();
     double circle = 0.03 * Math.sin(Math.atan(0.2));
     Limits limits = Limits.of(lever);
 
-    assertThat(value(limits, "least advantage")).isCloseTo((2 - circle) / (1 + circle), within(1e-6));
+    assertThat(value(limits, "least advantage"))
+        .isCloseTo((2 - circle) / (1 + circle), within(1e-6));
     assertThat(value(limits, "greatest advantage"))
         .isCloseTo((2 + circle) / (1 - circle), within(1e-6));
   }
@@ -413,7 +411,8 @@ class HandValuesTest {
     Verdict.DoesNotHold verdict = (Verdict.DoesNotHold) Limits.of(stool).verdict();
 
     assertThat(verdict.after()).isEqualTo(Verdict.After.NEED);
-    assertThat(verdict.how().words(stool, UnitSystem.SI)).contains("foot tips about its right edge");
+    assertThat(verdict.how().words(stool, UnitSystem.SI))
+        .contains("foot tips about its right edge");
     assertThat(value(Limits.of(stool), "greatest multiple(own)")).isCloseTo(0, within(1e-9));
   }
 
@@ -427,8 +426,7 @@ class HandValuesTest {
           .point(at, name.equals("left") ? -1 : 1, 0)
           .member(name, at)
           .connect(
-              new ContactBase(
-                  name + " floor", at, name, "ground", Direction.UP, 0.5, 0.4, 0.3))
+              new ContactBase(name + " floor", at, name, "ground", Direction.UP, 0.5, 0.4, 0.3))
           .load(Yard.weight(name + " own", name, at, 10))
           .load(new Force(name + " push", name, at, Vector.of(20, 0)));
     }
@@ -467,7 +465,9 @@ class HandValuesTest {
     return ((Answer.Value) answer).si();
   }
 
-  /** A rope that loses nothing needs no way of hauling to be told: two parts bear twice the pull. */
+  /**
+   * A rope that loses nothing needs no way of hauling to be told: two parts bear twice the pull.
+   */
   @Test
   void aRopeWithoutLossesIsTheSameBothWays() {
     for (Reeving.Hauling way : List.of(Reeving.Hauling.RAISING, Reeving.Hauling.LOWERING)) {

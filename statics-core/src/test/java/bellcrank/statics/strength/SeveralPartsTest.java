@@ -82,8 +82,7 @@ class SeveralPartsTest {
     for (int k = 0; k < PULLS.length; k++) {
       Plate link = new Plate("link " + k, 1, 10 * MM, 21 * MM, 30 * MM, 60 * MM, STEEL);
       Plate ground = new Plate("ground", 2, 6 * MM, 21 * MM, 30 * MM, 60 * MM, STEEL);
-      sizing =
-          sizing.with(new PinJoint("bolt " + k, 20 * MM, 2, STEEL, List.of(link, ground), MM));
+      sizing = sizing.with(new PinJoint("bolt " + k, 20 * MM, 2, STEEL, List.of(link, ground), MM));
     }
     Checks checks = Checks.of(Balance.of(links()), sizing);
 
@@ -119,8 +118,8 @@ class SeveralPartsTest {
 
   /**
    * A lever that leans by 30°, drawn level: pulled by 600 N to the right at its end and held up
-   * there, it has 600/cos 30° = 692.8 N along it and nothing across. A lap of 100 mm whose middle is
-   * 100 mm along the lever from its pin is not twisted then: 6.928 N/mm.
+   * there, it has 600/cos 30° = 692.8 N along it and nothing across. A lap of 100 mm whose middle
+   * is 100 mm along the lever from its pin is not twisted then: 6.928 N/mm.
    */
   @Test
   void aWeldIsLoadedInTheDirectionsOfItsBody() {
@@ -181,7 +180,9 @@ class SeveralPartsTest {
     return Holding.remarkOfSome(Optional.of(limit)).orElseThrow();
   }
 
-  /** A boom hung level on a chain at 45° from its head: the chain pulls by √2 times what is there. */
+  /**
+   * A boom hung level on a chain at 45° from its head: the chain pulls by √2 times what is there.
+   */
   private static DeviceBuilder boom() {
     return Device.named("boom")
         .point("hinge", 0, 0)
@@ -227,8 +228,7 @@ class SeveralPartsTest {
   void allMayBeLeftButNotNothing() {
     Rating whole =
         Rating.of("chain", 2000, "tag").with(new Rating.Reduction("a new hook", 1, "ours"));
-    Checks checks =
-        Checks.of(Balance.of(boom().build()), Sizing.of(Method.ALLOWABLE).with(whole));
+    Checks checks = Checks.of(Balance.of(boom().build()), Sizing.of(Method.ALLOWABLE).with(whole));
 
     assertThat(checks.checked().get(0).resistance()).isEqualTo(2000);
     assertThatThrownBy(() -> new Rating.Reduction("a torn link", 0, "ours"))
@@ -260,8 +260,7 @@ class SeveralPartsTest {
             STEEL,
             Optional.of(490 * MPA));
     ChainSeat seat = new ChainSeat("notch", "left", "beam", Direction.UP, 1, 0);
-    Checks checks =
-        Checks.of(Balance.of(beam), Sizing.of(Method.ALLOWABLE).with(lap).with(seat));
+    Checks checks = Checks.of(Balance.of(beam), Sizing.of(Method.ALLOWABLE).with(lap).with(seat));
 
     assertThat(checks.checked()).isEmpty();
     assertThat(whyNot(checks, "left", "lap")).startsWith("statics alone does not fix it");

@@ -55,13 +55,11 @@ class StrengthWordsTest {
             .with(Rating.of("bolt", 30 * KN, "tag of the shackle"));
     Capacity capacity = Capacity.of(link(6 * KN).build(), sizing, Variation.of("pull"));
     List<Used> used =
-        capacity.ranked().stream()
-            .filter(Used.class::isInstance)
-            .map(Used.class::cast)
-            .toList();
+        capacity.ranked().stream().filter(Used.class::isInstance).map(Used.class::cast).toList();
 
     assertThat(used).extracting(one -> one.stated().part()).contains("link", "bolt");
-    assertThat(used).allSatisfy(one -> assertThat(one.certainty()).isEqualTo(Certainty.PROPORTIONAL));
+    assertThat(used)
+        .allSatisfy(one -> assertThat(one.certainty()).isEqualTo(Certainty.PROPORTIONAL));
     assertThat(used)
         .allSatisfy(
             one ->
