@@ -21,8 +21,7 @@ import org.junit.jupiter.api.Test;
 class RangesAndSharesTest {
 
   private static Range range(double least, double greatest) {
-    return new Range(
-        Dimension.FORCE, OptionalDouble.of(least), OptionalDouble.of(greatest), 0);
+    return new Range(Dimension.FORCE, OptionalDouble.of(least), OptionalDouble.of(greatest), 0);
   }
 
   @Test
@@ -78,7 +77,8 @@ class RangesAndSharesTest {
     assertThat(number(efficiency.forward())).isCloseTo(share, within(1e-9));
     assertThat(number(efficiency.back())).isCloseTo(share, within(1e-9));
     assertThat(efficiency.frictionless()).isFalse();
-    assertThat(number(Limits.of(rope).answer("greatest barrel"))).isCloseTo(150 / share, within(1e-6));
+    assertThat(number(Limits.of(rope).answer("greatest barrel")))
+        .isCloseTo(150 / share, within(1e-6));
     assertThat(number(Limits.of(rope).answer("least barrel"))).isCloseTo(150 * share, within(1e-6));
   }
 
