@@ -4,13 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.OptionalDouble;
-import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
 
 /** Crossings of functions that can be turned round by hand. */
 class FirstCrossingTest {
 
-  private static final DoubleUnaryOperator HALF_SQUARE = x -> x * x / 2;
+  private static double halfSquare(double x) {
+    return x * x / 2;
+  }
 
   private static void is(OptionalDouble found, double expected) {
     assertThat(found.orElseThrow()).isCloseTo(expected, within(1e-12 * expected));
@@ -18,7 +19,7 @@ class FirstCrossingTest {
 
   @Test
   void upwardsFromZero() {
-    is(FirstCrossing.of(HALF_SQUARE, 10), Math.sqrt(2));
+    is(FirstCrossing.of(FirstCrossingTest::halfSquare, 10), Math.sqrt(2));
     is(FirstCrossing.of(x -> x / 5, 10), 5);
     is(FirstCrossing.of(x -> x / 5, 5), 5);
     is(FirstCrossing.of(x -> 40 * x, 10), 0.025);
@@ -36,7 +37,7 @@ class FirstCrossingTest {
 
   @Test
   void upwardsWhereTheFunctionIsConvex() {
-    is(FirstCrossing.ofConvex(HALF_SQUARE, 10), Math.sqrt(2));
+    is(FirstCrossing.ofConvex(FirstCrossingTest::halfSquare, 10), Math.sqrt(2));
     is(FirstCrossing.ofConvex(x -> x * x / 1e8, 1e9), 1e4);
     is(FirstCrossing.ofConvex(x -> Math.abs(x - 3) / 4, 10), 7);
     is(FirstCrossing.ofConvex(x -> x, 10), 1);
@@ -55,7 +56,7 @@ class FirstCrossingTest {
 
   @Test
   void betweenTwoNumbers() {
-    assertThat(FirstCrossing.root(HALF_SQUARE, 1, 2)).isCloseTo(Math.sqrt(2), within(1e-12));
+    assertThat(FirstCrossing.root(FirstCrossingTest::halfSquare, 1, 2)).isCloseTo(Math.sqrt(2), within(1e-12));
     assertThat(FirstCrossing.root(x -> x / 2, 0, 2)).isEqualTo(2);
     assertThat(FirstCrossing.root(Math::expm1, 0, 3)).isCloseTo(Math.log(2), within(1e-12));
     assertThat(FirstCrossing.root(x -> x < 0.7 ? 0 : 2, 0, 1))
