@@ -56,7 +56,8 @@ class FirstCrossingTest {
 
   @Test
   void betweenTwoNumbers() {
-    assertThat(FirstCrossing.root(FirstCrossingTest::halfSquare, 1, 2)).isCloseTo(Math.sqrt(2), within(1e-12));
+    assertThat(FirstCrossing.root(FirstCrossingTest::halfSquare, 1, 2))
+        .isCloseTo(Math.sqrt(2), within(1e-12));
     assertThat(FirstCrossing.root(x -> x / 2, 0, 2)).isEqualTo(2);
     assertThat(FirstCrossing.root(Math::expm1, 0, 3)).isCloseTo(Math.log(2), within(1e-12));
     assertThat(FirstCrossing.root(x -> x < 0.7 ? 0 : 2, 0, 1))
