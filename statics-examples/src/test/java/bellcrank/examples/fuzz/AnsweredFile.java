@@ -139,7 +139,13 @@ final class AnsweredFile {
             "sizing",
             "driving",
             "find",
-            "side view");
+            "side view",
+            "rough",
+            "study",
+            "search",
+            "variants",
+            "combinations",
+            "moving loads");
 
     static String of(String where) {
       String low = where.toLowerCase(Locale.ROOT);
