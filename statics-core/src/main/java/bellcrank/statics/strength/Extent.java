@@ -10,6 +10,9 @@ final class Extent {
   /** No section is wider; such a number was most likely meant in mm. */
   private static final double LARGEST = 20;
 
+  /** Share of a bound by which a length may exceed it through rounding; it is taken as the bound. */
+  static final double ROUNDING = 1e-9;
+
   private static final int DIGITS = 6;
 
   private Extent() {}
@@ -27,18 +30,18 @@ final class Extent {
   }
 
   static double upTo(String part, String field, double length, double bound, String whose) {
-    if (!(length > 0 && length <= bound)) {
+    if (!(length > 0 && length <= bound * (1 + ROUNDING))) {
       throw new ModelException(
           part, field, length, "above 0 and at most " + text(bound) + " m" + whose);
     }
-    return length;
+    return Math.min(length, bound);
   }
 
   static double orNone(String part, String field, double length, double bound, String whose) {
-    if (!(length >= 0 && length <= bound)) {
+    if (!(length >= 0 && length <= bound * (1 + ROUNDING))) {
       throw new ModelException(part, field, length, "from 0 to " + text(bound) + " m" + whose);
     }
-    return length;
+    return Math.min(length, bound);
   }
 
   /** A bound as one would write it, without the rounding of a double. */

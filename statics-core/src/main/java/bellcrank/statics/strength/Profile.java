@@ -107,8 +107,8 @@ public record Profile(String name, Shape shape, double thickest) {
   public Profile withHoleAcross(double height, double diameter) {
     Box box = Box.of(shape);
     Extent.below(name, "hole diameter", diameter, box.height(), ", the height of the section");
-    within("hole height", height, diameter / 2, box.height());
-    return cut("hole", 0, height - diameter / 2, box.width(), diameter);
+    double centre = within("hole height", height, diameter / 2, box.height());
+    return cut("hole", 0, centre - diameter / 2, box.width(), diameter);
   }
 
   /**
@@ -126,10 +126,12 @@ public record Profile(String name, Shape shape, double thickest) {
   public Profile withHoleUpright(double offset, double diameter, double from, double to) {
     Box box = Box.of(shape);
     Extent.below(name, "hole diameter", diameter, box.width(), ", the width of the section");
-    within("hole offset", offset, diameter / 2, box.width());
-    Extent.orNone(name, "hole begins", from, box.height(), ", the height of the section");
-    Extent.upTo(name, "hole length", to - from, box.height() - from, ", what is above its start");
-    return cut("hole", offset - diameter / 2, from, diameter, to - from);
+    double centre = within("hole offset", offset, diameter / 2, box.width());
+    double high = box.height();
+    double start = Extent.orNone(name, "hole begins", from, high, ", the height of the section");
+    double length =
+        Extent.upTo(name, "hole length", to - from, high - from, ", what is above its start");
+    return cut("hole", centre - diameter / 2, start, diameter, length);
   }
 
   /**
@@ -158,8 +160,9 @@ public record Profile(String name, Shape shape, double thickest) {
     return new Profile(name + " notched", shape.above(box.bottom() + depth), thickest);
   }
 
-  private void within(String field, double place, double reach, double size) {
-    if (!(place >= reach && place <= size - reach)) {
+  private double within(String field, double place, double reach, double size) {
+    double rounding = Extent.ROUNDING * size;
+    if (!(place >= reach - rounding && place <= size - reach + rounding)) {
       throw new ModelException(
           name,
           field,
@@ -170,6 +173,7 @@ public record Profile(String name, Shape shape, double thickest) {
               + Extent.text(size - reach)
               + " m, inside the section");
     }
+    return Math.max(reach, Math.min(place, size - reach));
   }
 
   private Profile cut(String what, double left, double bottom, double width, double height) {

@@ -90,9 +90,11 @@ public final class Profiles {
     String name = name("tube", width, height, wall);
     Extent.positive(name, "width", width);
     Extent.positive(name, "height", height);
-    Extent.upTo(name, "wall", wall, width / 4, ", a quarter of the width, for its corners");
-    Extent.upTo(name, "wall", wall, height / 4, ", a quarter of the height, for its corners");
-    return tube(width, height, wall, 2 * wall, wall);
+    double narrow =
+        Extent.upTo(name, "wall", wall, width / 4, ", a quarter of the width, for its corners");
+    double thick =
+        Extent.upTo(name, "wall", narrow, height / 4, ", a quarter of the height, for its corners");
+    return tube(width, height, thick, 2 * thick, thick);
   }
 
   /**
@@ -114,10 +116,13 @@ public final class Profiles {
     Extent.below(name, "wall", wall, width / 2, OF_WIDTH);
     Extent.below(name, "wall", wall, height / 2, OF_HEIGHT);
     double half = Math.min(width, height) / 2;
-    Extent.orNone(name, "outer radius", outerRadius, half, ", half of the smaller side");
-    Extent.orNone(name, "inner radius", innerRadius, half - wall, ", half of what is free inside");
-    Shape outside = rounded(0, 0, width, height, outerRadius);
-    Shape inside = rounded(wall, wall, width - 2 * wall, height - 2 * wall, innerRadius);
+    double outer =
+        Extent.orNone(name, "outer radius", outerRadius, half, ", half of the smaller side");
+    double inner =
+        Extent.orNone(
+            name, "inner radius", innerRadius, half - wall, ", half of what is free inside");
+    Shape outside = rounded(0, 0, width, height, outer);
+    Shape inside = rounded(wall, wall, width - 2 * wall, height - 2 * wall, inner);
     return new Profile(name, outside.without(inside), wall);
   }
 
@@ -162,11 +167,11 @@ public final class Profiles {
     double shorter =
         Math.min(Extent.positive(name, "width", width), Extent.positive(name, "height", height));
     Extent.below(name, "thickness", thickness, shorter, ", the shorter leg; all sizes in m");
-    root(name, rootRadius, shorter - thickness);
+    double root = root(name, rootRadius, shorter - thickness);
     Shape legs =
         Shape.rectangle(0, 0, width, thickness)
             .and(Shape.rectangle(0, thickness, thickness, height - thickness));
-    return new Profile(name, filled(legs, thickness, thickness, rootRadius, rootRadius), thickness);
+    return new Profile(name, filled(legs, thickness, thickness, root, root), thickness);
   }
 
   /**
@@ -184,14 +189,14 @@ public final class Profiles {
       double depth, double width, double web, double flange, double rootRadius) {
     String name = name("channel", depth, width, web, flange);
     flanges(name, depth, width, web, flange);
-    root(name, rootRadius, Math.min(width - web, depth / 2 - flange));
+    double root = root(name, rootRadius, Math.min(width - web, depth / 2 - flange));
     double free = depth - 2 * flange;
     Shape sharp =
         Shape.rectangle(0, 0, width, flange)
             .and(Shape.rectangle(0, flange, web, free))
             .and(Shape.rectangle(0, flange + free, width, flange));
-    Shape lower = filled(sharp, web, flange, rootRadius, rootRadius);
-    Shape shape = filled(lower, web, depth - flange, rootRadius, -rootRadius);
+    Shape lower = filled(sharp, web, flange, root, root);
+    Shape shape = filled(lower, web, depth - flange, root, -root);
     return new Profile(name, shape, Math.max(web, flange));
   }
 
@@ -210,16 +215,16 @@ public final class Profiles {
       double depth, double width, double web, double flange, double rootRadius) {
     String name = name("I", depth, width, web, flange);
     flanges(name, depth, width, web, flange);
-    root(name, rootRadius, Math.min((width - web) / 2, depth / 2 - flange));
+    double root = root(name, rootRadius, Math.min((width - web) / 2, depth / 2 - flange));
     double free = depth - 2 * flange;
     Shape shape =
         Shape.rectangle(-width / 2, 0, width, flange)
             .and(Shape.rectangle(-web / 2, flange, web, free))
             .and(Shape.rectangle(-width / 2, flange + free, width, flange));
-    shape = filled(shape, -web / 2, flange, -rootRadius, rootRadius);
-    shape = filled(shape, web / 2, flange, rootRadius, rootRadius);
-    shape = filled(shape, -web / 2, depth - flange, -rootRadius, -rootRadius);
-    shape = filled(shape, web / 2, depth - flange, rootRadius, -rootRadius);
+    shape = filled(shape, -web / 2, flange, -root, root);
+    shape = filled(shape, web / 2, flange, root, root);
+    shape = filled(shape, -web / 2, depth - flange, -root, -root);
+    shape = filled(shape, web / 2, depth - flange, root, -root);
     return new Profile(name, shape, Math.max(web, flange));
   }
 
@@ -241,13 +246,13 @@ public final class Profiles {
     Extent.positive(name, "width", width);
     Extent.below(name, "stem", stem, width, ", the width; all sizes in m");
     Extent.below(name, "flange", flange, depth, ", the depth; all sizes in m");
-    root(name, rootRadius, Math.min((width - stem) / 2, depth - flange));
+    double root = root(name, rootRadius, Math.min((width - stem) / 2, depth - flange));
     double free = depth - flange;
     Shape shape =
         Shape.rectangle(-stem / 2, 0, stem, free)
             .and(Shape.rectangle(-width / 2, free, width, flange));
-    shape = filled(shape, -stem / 2, free, -rootRadius, -rootRadius);
-    shape = filled(shape, stem / 2, free, rootRadius, -rootRadius);
+    shape = filled(shape, -stem / 2, free, -root, -root);
+    shape = filled(shape, stem / 2, free, root, -root);
     return new Profile(name, shape, Math.max(stem, flange));
   }
 
@@ -258,8 +263,8 @@ public final class Profiles {
     Extent.below(name, "flange", flange, depth / 2, ", half of the depth; all sizes in m");
   }
 
-  private static void root(String name, double radius, double free) {
-    Extent.orNone(name, "root radius", radius, free, ", what is free beside the corner");
+  private static double root(String name, double radius, double free) {
+    return Extent.orNone(name, "root radius", radius, free, ", what is free beside the corner");
   }
 
   private static Shape filled(Shape shape, double x, double y, double dx, double dy) {
