@@ -31,7 +31,15 @@ public final class Extreme {
     this.number = number;
   }
 
-  static Extreme found(double value, double gap, double[] forces, double number) {
+  /**
+   * A greatest value.
+   *
+   * @param value the value
+   * @param gap by how much the true one may be larger
+   * @param forces the forces there, by unknowns, in N
+   * @param number the number by which the varied loads are multiplied there
+   */
+  public static Extreme found(double value, double gap, double[] forces, double number) {
     return new Extreme(Kind.FOUND, value, gap, forces, number);
   }
 
