@@ -6,11 +6,13 @@ import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.device.ModelException;
 import bellcrank.statics.device.Sought;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -179,7 +181,8 @@ public final class Combinations {
    *
    * @param device the device whose loads they are
    * @param groups the groups, at least one
-   * @return each combination once, in the order of the groups
+   * @return each combination once, in the order of the groups; several that come to the same factors
+   *     are one
    * @throws ModelException if a group names what is no given load of the device or is in another
    *     group, two groups have one name, there is no group, or there would be more than {@link
    *     #MOST} combinations
@@ -190,7 +193,8 @@ public final class Combinations {
     List<Group> leaders = new ArrayList<>(groups);
     leaders.removeIf(one -> one instanceof Permanent);
     for (int leader = -1; leader < leaders.size(); leader++) {
-      String leading = leader < 0 ? "" : leaders.get(leader).name();
+      Optional<String> leading =
+          leader < 0 ? Optional.empty() : Optional.of(leaders.get(leader).name());
       List<List<Taken>> made = List.of(List.of());
       for (Group group : groups) {
         made = withEach(made, choices(group, leading));
@@ -204,9 +208,22 @@ public final class Combinations {
       }
       all.addAll(made);
     }
+    return told(groups, all);
+  }
+
+  /** Combinations that come to the same factors are one, told as it was made first. */
+  private static List<Combination> told(List<Group> groups, Set<List<Taken>> all) {
     List<Combination> combinations = new ArrayList<>();
+    Set<List<Double>> factors = new HashSet<>();
+    Set<String> names = new HashSet<>();
     for (List<Taken> taken : all) {
-      combinations.add(new Combination(loadCase(groups, taken, combinations.size() + 1), taken));
+      if (factors.add(taken.stream().map(one -> one.factor() + 0.0).toList())) {
+        String name = name(taken);
+        int number = combinations.size() + 1;
+        boolean plain = name.length() <= LONGEST_NAME && names.add(name);
+        combinations.add(
+            new Combination(loadCase(plain ? name : "combination " + number, groups, taken), taken));
+      }
     }
     return List.copyOf(combinations);
   }
@@ -223,7 +240,7 @@ public final class Combinations {
     return longer;
   }
 
-  private static List<Taken> choices(Group group, String leading) {
+  private static List<Taken> choices(Group group, Optional<String> leading) {
     String name = group.name();
     if (group instanceof Permanent permanent) {
       return permanent.unfavourable() == permanent.favourable()
@@ -233,7 +250,7 @@ public final class Combinations {
               new Taken(name, Role.FAVOURABLE, permanent.favourable()));
     }
     Variable variable = (Variable) group;
-    if (name.equals(leading)) {
+    if (leading.filter(name::equals).isPresent()) {
       return List.of(new Taken(name, Role.LEADING, variable.leading()));
     }
     Taken absent = new Taken(name, Role.ABSENT, 0);
@@ -242,16 +259,19 @@ public final class Combinations {
         : List.of(new Taken(name, Role.ACCOMPANYING, variable.accompanying()), absent);
   }
 
-  private static LoadCase loadCase(List<Group> groups, List<Taken> taken, int number) {
+  private static String name(List<Taken> taken) {
+    return taken.stream()
+        .map(one -> number(one.factor()) + " " + one.group())
+        .collect(Collectors.joining(" + "));
+  }
+
+  private static LoadCase loadCase(String name, List<Group> groups, List<Taken> taken) {
     Map<String, Double> factors = new LinkedHashMap<>();
-    List<String> words = new ArrayList<>();
     for (int k = 0; k < groups.size(); k++) {
       double factor = taken.get(k).factor();
       groups.get(k).loads().forEach(load -> factors.put(load, factor));
-      words.add(number(factor) + " " + groups.get(k).name());
     }
-    String name = String.join(" + ", words);
-    return new LoadCase(name.length() <= LONGEST_NAME ? name : "combination " + number, factors, 1);
+    return new LoadCase(name, factors, 1);
   }
 
   private static String number(double factor) {

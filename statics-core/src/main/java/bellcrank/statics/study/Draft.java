@@ -12,7 +12,6 @@ import bellcrank.statics.strength.Detail;
 import bellcrank.statics.strength.FilletWeld;
 import bellcrank.statics.strength.Rating;
 import bellcrank.statics.strength.Sizing;
-import bellcrank.statics.units.NearestName;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -22,9 +21,6 @@ import java.util.Optional;
 
 /** A model that is being changed; the device in it is built once, at the end. */
 final class Draft {
-
-  /** No more names than this are listed in a message. */
-  private static final int LISTED = 12;
 
   private final DeviceDraft device;
   private final List<Foundation> foundations;
@@ -158,21 +154,7 @@ final class Draft {
 
   /** What to say where the model has nothing of a name. */
   ModelException missing(String field, String name, String kind, Collection<String> known) {
-    String wanted;
-    if (known.isEmpty()) {
-      wanted = "the name of " + kind + " (there is none)";
-    } else {
-      Optional<String> near = NearestName.of(name, known);
-      wanted =
-          near.isPresent()
-              ? "the name of " + kind + "; the nearest is \"" + near.get() + '"'
-              : "the name of "
-                  + kind
-                  + ": "
-                  + String.join(", ", known.stream().sorted().limit(LISTED).toList())
-                  + (known.size() > LISTED ? ", …" : "");
-    }
-    return new ModelException(device.device().name(), field, '"' + name + '"', wanted);
+    return MissingName.of(device.device().name(), field, name, kind, known);
   }
 
   Model build() {

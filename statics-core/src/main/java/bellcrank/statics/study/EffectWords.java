@@ -38,10 +38,11 @@ final class EffectWords {
   }
 
   private String most(List<Effect> ranked) {
-    if (ranked.size() < 2 || isNothing(ranked.get(0))) {
+    double first = size(ranked.get(0));
+    // without a rate the size is below zero
+    if (ranked.size() < 2 || first < 0 || isNothing(ranked.get(0))) {
       return "";
     }
-    double first = size(ranked.get(0));
     long alike = ranked.stream().filter(one -> size(one) >= first * (1 - ALIKE)).count();
     return alike == 1
         ? "; this input matters most"

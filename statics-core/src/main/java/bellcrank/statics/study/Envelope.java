@@ -2,9 +2,11 @@ package bellcrank.statics.study;
 
 import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.Device;
+import bellcrank.statics.device.Load;
 import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.device.ModelException;
 import bellcrank.statics.device.Pose;
+import bellcrank.statics.device.Sought;
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.limits.Limits;
 import bellcrank.statics.motion.Course;
@@ -127,8 +129,9 @@ public record Envelope(List<Row> rows, List<Trip> trips) {
    * @param cases the cases, at least one; they need not be stated in the model
    * @param asks what is asked, answered by numbers
    * @return the envelope
-   * @throws ModelException if there is no case, two have one name, or an ask names a case, is not
-   *     answered by a number, or names what the device does not have
+   * @throws ModelException if there is no case, two have one name, one has a factor of a load that
+   *     the device does not have, or an ask names a case, is not answered by a number, or names what
+   *     the device does not have
    */
   public static Envelope of(Model model, List<LoadCase> cases, List<Ask> asks) {
     check(model.device(), cases, asks);
@@ -186,11 +189,25 @@ public record Envelope(List<Row> rows, List<Trip> trips) {
     if (names.stream().distinct().count() < names.size()) {
       throw new ModelException(device.name(), "cases", names, "names that differ");
     }
+    cases.forEach(one -> checkLoads(device, one));
     for (Ask ask : asks) {
       ask.check(device);
       if (ask.loadCase().isPresent()) {
         throw new ModelException(
             device.name(), "ask", ask.text(), "an ask without a case: all cases are looked at");
+      }
+    }
+  }
+
+  /** A case that the device does not state was not checked with it. */
+  private static void checkLoads(Device device, LoadCase loadCase) {
+    for (String load : loadCase.factors().keySet()) {
+      boolean given = device.load(load).filter(one -> !(one instanceof Sought)).isPresent();
+      // struts may have masses of their own
+      if (!given && device.connection(load).isEmpty()) {
+        List<String> names =
+            device.loads().stream().filter(one -> !(one instanceof Sought)).map(Load::name).toList();
+        throw MissingName.of(loadCase.name(), "factors", load, "a load", names);
       }
     }
   }

@@ -114,7 +114,7 @@ enum PartKind {
     private RuntimeException missing(Draft draft) {
       List<String> known = new ArrayList<>();
       kind.slots.forEach(slot -> known.addAll(slot.names(draft)));
-      return draft.missing(kind.words, part, "a part with a " + kind.words, known);
+      return draft.missing(kind.words, part, "a part with a stated " + kind.words, known);
     }
   }
 }

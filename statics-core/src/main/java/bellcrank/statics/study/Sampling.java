@@ -5,7 +5,6 @@ import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.device.ModelException;
 import bellcrank.statics.study.internal.Blocks;
 import bellcrank.statics.study.internal.Sheet;
-import bellcrank.statics.units.NearestName;
 import bellcrank.statics.units.Quantity;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -105,11 +104,7 @@ public final class Sampling {
   private void checkPart(String part) {
     if (model.device().connection(part).isEmpty()) {
       List<String> names = model.device().connections().stream().map(Connection::name).toList();
-      String wanted =
-          NearestName.of(part, names)
-              .map(near -> "the name of a connection; the nearest is \"" + near + '"')
-              .orElse("the name of a connection: " + String.join(", ", names));
-      throw new ModelException(model.device().name(), "part", '"' + part + '"', wanted);
+      throw MissingName.of(model.device().name(), "part", part, "a connection", names);
     }
   }
 

@@ -241,7 +241,9 @@ public record Variants(List<String> names, List<Row> rows) {
   }
 
   private static boolean isSame(double a, double b) {
-    return a == b || Math.abs(a - b) <= SAME * Math.max(Math.abs(a), Math.abs(b));
+    double larger = Math.max(Math.abs(a), Math.abs(b));
+    // what has no end is the same as nothing else
+    return a == b || (larger < Double.POSITIVE_INFINITY && Math.abs(a - b) <= SAME * larger);
   }
 
   private static Cell cell(FigureAnswer first, FigureAnswer answer, Mark mark) {

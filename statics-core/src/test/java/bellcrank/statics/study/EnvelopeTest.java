@@ -70,6 +70,51 @@ class EnvelopeTest {
         .isEqualTo(Map.of("own", 1.35, "sack", 1.05, "hand", 1.5));
   }
 
+  /** Which of two groups leads makes no other case where both act with one factor either way. */
+  @Test
+  void theSameFactorsAreOneCase() {
+    Device beam = beam();
+    List<Combination> all =
+        Combinations.of(
+            beam,
+            List.of(
+                new Variable("sacks", List.of("sack"), 1.5, 1.5),
+                new Variable("hand", List.of("hand"), 1.5, 1.5)));
+    assertThat(all)
+        .extracting(one -> one.loadCase().name())
+        .containsExactly(
+            "0 sacks + 0 hand", "1.5 sacks + 1.5 hand", "1.5 sacks + 0 hand", "0 sacks + 1.5 hand");
+    List<LoadCase> cases = all.stream().map(Combination::loadCase).toList();
+    Envelope envelope = Envelope.of(Model.of(beam), cases, List.of(Ask.parse("rest.normal")));
+    // 10 · 20 · 2 / 4 for the beam, half of the hand, one and a half times the sack
+    assertThat(envelope.rows().get(0).greatest().orElseThrow().value())
+        .isCloseTo(100 + 1.5 * (50 + 450), within(1e-9));
+  }
+
+  @Test
+  void factorsThatDifferByLittleAreCasesOfTheirOwn() {
+    Device beam = beam();
+    List<Combination> all =
+        Combinations.of(
+            beam, List.of(new Permanent("self-weight", List.of("own"), 1.000_002, 1.000_001)));
+    assertThat(all).extracting(one -> one.loadCase().name()).doesNotHaveDuplicates().hasSize(2);
+  }
+
+  @Test
+  void aCaseNamesLoadsOfTheDevice() {
+    Model beam = Model.of(beam());
+    List<LoadCase> wrong = List.of(new LoadCase("fair", Map.of("sak", 2.0), 1));
+    List<Ask> asks = List.of(Ask.parse("rest.normal"));
+    assertThatThrownBy(() -> Envelope.of(beam, wrong, asks))
+        .isInstanceOf(ModelException.class)
+        .hasMessageContaining("fair")
+        .hasMessageContaining("\"sack\"");
+    Envelope.Way way = new Envelope.Way(Drive.turn("beam"), -1, 1, List.of());
+    assertThatThrownBy(() -> Envelope.over(beam, wrong, asks, way))
+        .isInstanceOf(ModelException.class)
+        .hasMessageContaining("\"sack\"");
+  }
+
   @Test
   void mistakesInCombinations() {
     Device beam = beam();

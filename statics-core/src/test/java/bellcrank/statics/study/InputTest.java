@@ -284,7 +284,7 @@ class InputTest {
   void theNearestNameIsOffered() {
     assertThatThrownBy(() -> Input.friction("heal").value(model()))
         .hasMessage(
-            "everything: friction is \"heal\"; wanted: the name of a part with a friction; the"
+            "everything: friction is \"heal\"; wanted: the name of a part with a stated friction; the"
                 + " nearest is \"heel\"");
     assertThatThrownBy(() -> Input.parse("fricton of heel"))
         .hasMessageContaining("the nearest is \"friction\"");

@@ -158,6 +158,10 @@ class SensitivitiesTest {
         .containsExactly(
             "What x of top does to foot.x cannot be told: there is no answer: the device is not in"
                 + " balance, so it carries no reactions.");
+    assertThat(words(slack, "foot.x", Input.x("top"), Input.size("push")))
+        .as("of several inputs without a rate none matters most")
+        .hasSize(2)
+        .allSatisfy(one -> assertThat(one).endsWith("so it carries no reactions."));
   }
 
   @Test

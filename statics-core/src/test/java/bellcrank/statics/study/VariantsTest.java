@@ -4,11 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import bellcrank.statics.device.ContactBase;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.DeviceBuilder;
 import bellcrank.statics.device.End;
 import bellcrank.statics.device.ModelException;
+import bellcrank.statics.geometry.Direction;
 import bellcrank.statics.geometry.Vector;
+import bellcrank.statics.limits.Variation;
 import bellcrank.statics.study.Variants.Cell;
 import bellcrank.statics.study.Variants.Compared;
 import bellcrank.statics.study.Variants.Mark;
@@ -77,6 +80,44 @@ class VariantsTest {
     assertThat(row.cells().get(1).change()).isEmpty();
     assertThat(row.cells().get(1).words()).isEqualTo(Optional.empty());
     assertThat(row.cells().get(1).answer()).isInstanceOf(FigureAnswer.None.class);
+  }
+
+  /** A crate that is pulled along the floor: μ·G/P times the pull moves it; behind a bolt none. */
+  private static Model crate(double pull, boolean bolted) {
+    DeviceBuilder builder =
+        Device.named("crate")
+            .gravity(Vector.of(0, -10))
+            .point("foot", 0, 0)
+            .member("crate", "foot")
+            .connect(
+                new ContactBase("floor", "foot", "crate", "ground", Direction.UP, 1, 0.4, 0.4))
+            .weight("own weight", "crate", "foot", 50)
+            .force("pull", "crate", "foot", Vector.of(pull, 0));
+    return Model.of((bolted ? builder.clamp("bolt", "foot", "crate", "ground") : builder).build());
+  }
+
+  @Test
+  void whatHasNoEndIsMoreThanAnyNumber() {
+    Figure failure = Figure.firstFailure(Variation.of("pull"));
+    List<Variant> variants =
+        List.of(
+            new Variant("hard pull", crate(100, false)),
+            new Variant("soft pull", crate(50, false)),
+            new Variant("bolted", crate(100, true)));
+    for (Wish wish : Wish.values()) {
+      List<Cell> cells =
+          Variants.of(variants, List.of(new Compared(failure, wish))).rows().get(0).cells();
+      assertThat(cells.get(0).answer().number().orElseThrow()).isCloseTo(2, within(1e-9));
+      assertThat(cells.get(2).answer().number()).isEmpty();
+      assertThat(cells)
+          .extracting(Cell::mark)
+          .containsExactly(
+              switch (wish) {
+                case LESS -> new Mark[] {Mark.BEST, Mark.NONE, Mark.WORST};
+                case MORE -> new Mark[] {Mark.WORST, Mark.NONE, Mark.BEST};
+                case NEITHER -> new Mark[] {Mark.LEAST, Mark.NONE, Mark.GREATEST};
+              });
+    }
   }
 
   @Test
