@@ -47,7 +47,8 @@ public final class DimensionSearch {
    * @param goals what shall hold; may be empty
    * @return the search
    * @throws ModelException if no number is free, or more than can be searched at once, one is free
-   *     twice, the model has no such number, or it lacks what a goal names
+   *     twice, a number changes one that is listed before it, the model has no such number, or it
+   *     lacks what a goal names
    */
   public static DimensionSearch of(Model model, List<Free> free, List<Goal> goals) {
     if (free.isEmpty() || free.size() > GoalSearch.mostNumbers()) {
@@ -61,6 +62,13 @@ public final class DimensionSearch {
         throw new ModelException(
             one.input().text(), "free", "twice", "each number once, with one pair of bounds");
       }
+    }
+    List<Double> within = new ArrayList<>();
+    free.forEach(one -> within.add(one.at(Putting.share(within.size()))));
+    Optional<ModelException> clash =
+        Putting.clash(model, free.stream().map(Free::input).toList(), within);
+    if (clash.isPresent()) {
+      throw clash.get();
     }
     DimensionSearch search = new DimensionSearch(model, free, goals, MOST_LOOKS);
     // what a goal names that is not there is a mistake; what has no answer as stated is none

@@ -347,7 +347,8 @@ public final class Input {
 
   /**
    * A number of one's own. What depends on it is found by differences, since nothing is known of
-   * how it enters the model.
+   * how it enters the model. Both functions are called by several threads at once where samples are
+   * drawn so.
    *
    * @param name what it is called
    * @param dimension what kind of quantity it is
@@ -407,34 +408,23 @@ public final class Input {
 
   /**
    * The model with other values of several numbers, put in the order of the list; the device is
-   * built once.
+   * built once. All of them are what they were put to then: a distance goes after the coordinates of
+   * the point that it is told from.
    *
    * @param model the model; stays as it is
    * @param inputs the numbers
    * @param values their values in the same order, in SI units
    * @return a changed copy
    * @throws ModelException if the model has no such number, nothing can be built with these values,
-   *     a value is not finite, or the lists are not of the same length
+   *     a value is not finite, a number changes one that was put before it, or the lists are not of
+   *     the same length
    */
   public static Model put(Model model, List<Input> inputs, List<Double> values) {
     if (inputs.size() != values.size()) {
       throw new ModelException(
           "inputs", "values", values.size(), "as many as there are inputs, " + inputs.size());
     }
-    Draft draft = new Draft(model);
-    for (int k = 0; k < inputs.size(); k++) {
-      InputNumber number = inputs.get(k).number;
-      double value = values.get(k);
-      if (!Double.isFinite(value)) {
-        throw new ModelException(number.text(), "value", value, "a finite number");
-      }
-      if (number instanceof OwnNumber own) {
-        draft = new Draft(own.put(draft.build(), value));
-      } else {
-        number.write(draft, value);
-      }
-    }
-    return draft.build();
+    return Putting.of(model, inputs, values).build();
   }
 
   InputNumber number() {

@@ -94,6 +94,14 @@ final class PlaceNumbers {
     }
 
     @Override
+    public boolean holds(Draft draft, double value) {
+      // far from the origin the places are rounded, not the distance
+      Point start = at(draft, from);
+      double size = value + Math.abs(start.x()) + Math.abs(start.y());
+      return Math.abs(read(draft) - value) <= KEPT * size;
+    }
+
+    @Override
     public Optional<Rates> rates(Draft draft) {
       Direction along = Direction.from(at(draft, from), at(draft, point));
       return Optional.of(Rates.ofPoints(Map.of(point, along.times(1))));
@@ -128,6 +136,12 @@ final class PlaceNumbers {
     public void write(Draft draft, double value) {
       Frame frame = Frame.turnAbout(at(draft, about), value);
       points.forEach(point -> draft.device().point(point, frame.apply(at(draft, point))));
+    }
+
+    /** It is told from where the points were, so nothing can be read. */
+    @Override
+    public boolean holds(Draft draft, double value) {
+      return true;
     }
 
     @Override

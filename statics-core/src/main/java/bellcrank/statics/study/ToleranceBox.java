@@ -116,8 +116,8 @@ public final class ToleranceBox {
    * @param uncertain its uncertain numbers with bounds, at least one, each once
    * @param figure what is wanted
    * @return its least and greatest value
-   * @throws ModelException naming the input, if there is none, one is there twice, has no bounds or
-   *     the model does not have it; or if the figure names what the model does not have
+   * @throws ModelException naming the input, if there is none, one is there twice, has no bounds,
+   *     changes another, or the model does not have it; or if the figure names what the model does not have
    */
   public static ToleranceBox of(Model model, List<Uncertain> uncertain, Figure figure) {
     return of(model, uncertain, figure, LOOKS);
@@ -131,8 +131,8 @@ public final class ToleranceBox {
    * @param figure what is wanted
    * @param looks how often the figure may be asked at most, 100 or more
    * @return its least and greatest value
-   * @throws ModelException naming the input, if there is none, one is there twice, has no bounds or
-   *     the model does not have it; or if the figure names what the model does not have, or there
+   * @throws ModelException naming the input, if there is none, one is there twice, has no bounds,
+   *     changes another, or the model does not have it; or if the figure names what the model does not have, or there
    *     are too few looks
    */
   public static ToleranceBox of(Model model, List<Uncertain> uncertain, Figure figure, int looks) {

@@ -502,6 +502,11 @@ class DimensionSearchTest {
     assertThatThrownBy(() -> DimensionSearch.of(model, List.of(), List.of()))
         .isInstanceOf(ModelException.class)
         .hasMessageContaining("free numbers");
+    List<Free> oneForAnother =
+        List.of(free("distance of fulcrum from load", 0.1, 1), free("x of fulcrum", 0.1, 1));
+    assertThatThrownBy(() -> DimensionSearch.of(model, oneForAnother, List.of()))
+        .isInstanceOf(ModelException.class)
+        .hasMessageContaining("distance of fulcrum from load: value");
     Free twice = free("x of fulcrum", 0.1, 1);
     assertThatThrownBy(() -> DimensionSearch.of(model, List.of(twice, twice), List.of()))
         .isInstanceOf(ModelException.class)

@@ -243,6 +243,30 @@ class InputTest {
     assertThat(level.device().gravity().y()).isCloseTo(-2 * Math.cos(0.1), within(1e-15));
   }
 
+  /** What is told of a model must be so: a number that another one moves is refused. */
+  @Test
+  void whatAnotherNumberWouldChangeIsRefused() {
+    Model model = model();
+    Input arm = Input.distance("ram", "hinge");
+    Input hinge = Input.x("hinge");
+    Model both = Input.put(model, List.of(hinge, arm), List.of(-0.1, 0.5));
+    assertThat(arm.value(both)).isCloseTo(0.5, within(1e-15));
+    assertThat(hinge.value(both)).isEqualTo(-0.1);
+    assertThatThrownBy(() -> Input.put(model, List.of(arm, hinge), List.of(0.5, -0.1)))
+        .isInstanceOf(ModelException.class)
+        .hasMessage(
+            "distance of ram from hinge: value is 0.5; wanted: a number that x of hinge leaves as it"
+                + " is: put x of hinge first, or leave one of the two as stated");
+    List<Input> twoForOne = List.of(arm, Input.x("ram"));
+    assertThatThrownBy(() -> Input.put(model, twoForOne, List.of(0.5, 0.4)))
+        .isInstanceOf(ModelException.class)
+        .hasMessageContaining("distance of ram from hinge");
+    // a direction may be told by any of its turns
+    Input way = Input.direction("hand");
+    Model turned = Input.put(model, List.of(way, Input.size("hand")), List.of(7.0, 5.0));
+    assertThat(way.value(turned)).isCloseTo(7 - 2 * Math.PI, within(1e-12));
+  }
+
   @Test
   void numbersOfOnesOwn() {
     Input own =

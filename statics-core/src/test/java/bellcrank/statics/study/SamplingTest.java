@@ -396,6 +396,10 @@ final class SamplingTest {
         () -> Sampling.of(press(), List.of(Uncertain.within(Input.x("rum"), 0.05)), List.of(RAM)),
         "rum");
     refused(() -> Sampling.of(press(), List.of(arm), List.of(Figure.parse("rams"))), "rams");
+    Uncertain reach = Uncertain.within(Input.distance("ram", "hinge"), 0.05);
+    refused(
+        () -> Sampling.of(press(), List.of(reach, arm), List.of(RAM)),
+        "distance of ram from hinge: value");
     refused(() -> Sampling.of(press(), List.of(arm), List.of(Figure.parse("verdict"))), "verdict");
     Sampling sampling = Sampling.of(press(), List.of(arm), List.of(RAM));
     refused(

@@ -112,7 +112,9 @@ class SensitivityProperties {
         double rate = there.rate().orElseThrow() * length;
         assertThat(rate)
             .as(figure.text() + " by " + input)
-            .isCloseTo(here.rate().getAsDouble(), within(1e-8 * Math.max(1, 100 * Math.abs(rate))));
+            .isCloseTo(
+                here.rate().getAsDouble(),
+                within(1e-8 * Math.max(1 + balance.condition() / 100, 100 * Math.abs(rate))));
       }
     }
   }

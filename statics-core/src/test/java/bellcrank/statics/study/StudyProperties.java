@@ -47,7 +47,15 @@ final class StudyProperties {
     return one.list()
         .ofMinSize(1)
         .ofMaxSize(4)
-        .uniqueElements(uncertain -> uncertain.input().text());
+        .uniqueElements(uncertain -> uncertain.input().text())
+        .filter(all -> !movesTwice(all));
+  }
+
+  /** A distance and a coordinate of the same point depend on one another, and are refused. */
+  private static boolean movesTwice(List<Uncertain> all) {
+    List<String> texts = all.stream().map(one -> one.input().text()).toList();
+    return texts.contains("distance of tip from heel")
+        && (texts.contains("x of tip") || texts.contains("y of tip"));
   }
 
   private static double scale(String text) {

@@ -229,6 +229,12 @@ final class ToleranceBoxTest {
         "heel");
     refused(() -> Uncertain.uniform(Input.x("ram"), 0.3, 0.2), "x of ram");
     refused(() -> Uncertain.within(Input.x("ram"), 0), "x of ram");
+    Uncertain tiny = Uncertain.within(Input.x("ram"), 1e-20);
+    refused(() -> ToleranceBox.of(press(), List.of(tiny), RAM), "x of ram: spread is 0.25 to 0.25");
+    Uncertain huge = Uncertain.uniform(Input.x("ram"), -1e308, 1e308);
+    refused(() -> ToleranceBox.of(press(), List.of(huge), RAM), "x of ram: spread");
+    Uncertain reach = Uncertain.within(Input.distance("ram", "hinge"), 0.05);
+    refused(() -> ToleranceBox.of(press(), List.of(reach, arm), RAM), "distance of ram from hinge");
   }
 
   private static void refused(Runnable mistake, String word) {
