@@ -4,6 +4,7 @@ import bellcrank.statics.device.Connection;
 import bellcrank.statics.device.ModelException;
 import bellcrank.statics.study.Happening;
 import bellcrank.statics.study.Input;
+import bellcrank.statics.study.Sampling;
 import bellcrank.statics.study.Uncertain;
 import java.util.HashSet;
 import java.util.List;
@@ -86,7 +87,7 @@ public record Studies(
 
   /** Checks that a file has what is studied. */
   void check(FileParts file) {
-    rough.forEach(one -> one.input().value(file.model()));
+    checkRough(rough, file);
     if (study.isPresent()) {
       study.get().figures().forEach(one -> FigureText.check(one, file));
       study.get().chances().forEach(one -> check(one, file));
@@ -95,6 +96,13 @@ public record Studies(
     variants.ifPresent(one -> one.check(file));
     combinations.ifPresent(one -> one.check(file));
     moving.forEach(one -> one.check(file));
+  }
+
+  /** Checks that a file has its rough numbers, and that none changes another. */
+  static void checkRough(List<Uncertain> rough, FileParts file) {
+    if (!rough.isEmpty()) {
+      Sampling.of(file.model(), rough, List.of());
+    }
   }
 
   private static void check(Happening one, FileParts file) {

@@ -26,6 +26,7 @@ final class StudiesReader {
         .filter(Spot::isFields)
         .filter(spot -> spot.fields("numbers").filter(one -> one.named().isEmpty()).isPresent())
         .ifPresent(spot -> spot.report("at least one number"));
+    top.find("rough").ifPresent(spot -> checkRough(spot, rough));
     List<SearchPlan> searches = all(top, "search", new SearchReader(numbers)::read);
     Optional<VariantsPlan> variants =
         top.find("variants").flatMap(new VariantsReader(numbers)::read);
@@ -35,6 +36,18 @@ final class StudiesReader {
     return numbers.reading().problems().none()
         ? new Studies(rough, study, searches, variants, combinations, moving)
         : Studies.NOTHING;
+  }
+
+  /** Problems of several numbers together are told where they begin. */
+  private void checkRough(Spot spot, List<Uncertain> rough) {
+    if (numbers.reading().problems().none()) {
+      numbers.made(
+          spot,
+          () -> {
+            numbers.file().ifPresent(file -> Studies.checkRough(rough, file));
+            return rough;
+          });
+    }
   }
 
   private static <T> List<T> all(Fields top, String key, Function<Named, Optional<T>> reader) {

@@ -189,7 +189,10 @@ final class StudiesFileTest {
             + " 0 is nothing",
         "rough: {x of ram: {normal: -1}}¦11:28: rough → x of ram → normal: ¦above 0",
         "rough: {x of ram: {triangular: [200, 100, 300]}}¦11:32: rough → x of ram → triangular: ¦a"
-            + " number from",
+            + " number between the bounds",
+        "rough: {distance of ram from hinge: {within: 5}, x of ram: {within: 5}}¦11:8: rough: found"
+            + " value¦x of ram leaves as it is",
+        "rough: {x of ram: {within: 1e-18}}¦11:8: rough: found spread¦shows beside its value",
         "rough: {x of ram: {spread: 5}}¦11:20: rough → x of ram → spread: ¦within"
       })
   void whatIsWrongWithRoughNumbersIsSaid(String text, String start, String rest) {
@@ -231,7 +234,9 @@ final class StudiesFileTest {
         "{change: {x of ram: [1, 2]}, goals: {push: {at most: 1, at least: 2}}}¦11:56: search → a →"
             + " goals → push: ¦the least one first",
         "{change: {x of ram: [1, 2]}, stands: [storm]}¦11:51: search → a → stands: ¦storm",
-        "{change: {x of ram: [1, 2]}}¦11:10: search → a: ¦a goal"
+        "{change: {x of ram: [1, 2]}}¦11:10: search → a: ¦a goal",
+        "{change: {distance of ram from hinge: [1, 2], x of ram: [1, 2]}, least: push}¦11:22: search →"
+            + " a → change: found value¦x of ram leaves as it is"
       })
   void whatIsWrongWithASearchIsSaid(String text, String start, String rest) {
     List<String> problems = problems("search: {a: " + text + "}\n");
@@ -245,6 +250,8 @@ final class StudiesFileTest {
       value = {
         "variants: {compare: {push: best}, changes: {a: {x of ram: 1}}}¦neither",
         "variants: {compare: {push: more}, changes: {a: {x of ran: 1}}}¦ram",
+        "variants: {compare: {push: more}, changes: {a: {distance of ram from hinge: 1, x of ram: 2}}}¦x"
+            + " of ram leaves as it is",
         "variants: {compare: {push: more}, changes: {as stated: {x of ram: 1}}}¦each name once",
         "combinations: {groups: {a: {leading: 1, loads: hund}}, asks: [push]}¦hand",
         "combinations: {groups: {a: {leading: 1, loads: hand}, b: {leading: 1, loads: hand}}, asks:"
@@ -277,6 +284,9 @@ final class StudiesFileTest {
     assertThatThrownBy(() -> studies(List.of(), plan)).isInstanceOf(ModelException.class);
     Studies other = studies(List.of(Uncertain.within(Input.x("rum"), 0.1)), plan);
     assertThatThrownBy(() -> file.with(inquiries(other))).hasMessageContaining("ram");
+    Studies twice =
+        studies(List.of(Uncertain.within(Input.parse("distance of ram from hinge"), 0.1), one), plan);
+    assertThatThrownBy(() -> file.with(inquiries(twice))).hasMessageContaining("x of ram");
     Studies right = studies(List.of(one), plan);
     assertThat(file.with(inquiries(right)).inquiries().studies()).isEqualTo(right);
   }
