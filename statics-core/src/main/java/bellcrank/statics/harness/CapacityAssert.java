@@ -29,6 +29,7 @@ public final class CapacityAssert extends RankedAssert<CapacityAssert, Capacity>
         units,
         ranked,
         capacity.notChecked(),
-        capacity.remarks());
+        capacity.remarks(),
+        capacity::whyNotHeld);
   }
 }

@@ -11,6 +11,7 @@ import bellcrank.statics.units.UnitSystem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import java.util.function.Predicate;
 
 /**
@@ -22,6 +23,7 @@ import java.util.function.Predicate;
  * @param ranked what gives, in order
  * @param notChecked what could not be checked
  * @param remarks what else is to be known
+ * @param held why the device itself does not hold at a multiple, if it does not
  */
 record CapacityClaims(
     Device device,
@@ -29,7 +31,8 @@ record CapacityClaims(
     UnitSystem units,
     List<Giving> ranked,
     List<NotChecked> notChecked,
-    List<String> remarks) {
+    List<String> remarks,
+    DoubleFunction<Optional<String>> held) {
 
   /** Of what gives so many are listed. */
   private static final int LISTED = 5;
@@ -48,7 +51,7 @@ record CapacityClaims(
 
   private Optional<Message> first(String part, Predicate<Giving> wanted, String by) {
     requirePart(part);
-    if (!ranked.isEmpty() && wanted.test(ranked.get(0))) {
+    if (ranked.stream().filter(this::isFirst).anyMatch(wanted)) {
       return Optional.empty();
     }
     String expected =
@@ -72,21 +75,30 @@ record CapacityClaims(
     return Optional.of(shown(expected + "first it is " + told(ranked.get(0)) + follows));
   }
 
+  /** Whether it gives at the least multiple of all, be it together with others. */
+  private boolean isFirst(Giving one) {
+    double least = ranked.get(0).crossing().multiple();
+    return one.crossing().multiple() <= least * (1 + ROUNDING);
+  }
+
   /** What is wrong with saying that nothing gives before a multiple. */
   Optional<Message> holdsUntilAtLeast(double multiple) {
     if (!(multiple >= 0 && multiple <= Double.MAX_VALUE)) {
       throw new ModelException(device.name(), "multiple", multiple, "0 or more");
     }
-    if (ranked.isEmpty() || ranked.get(0).crossing().multiple() >= multiple * (1 - ROUNDING)) {
-      return Optional.empty();
+    String expected =
+        device.name()
+            + " is expected to hold with "
+            + VariedWords.upTo(driving, Numbers.plain(multiple))
+            + ", but ";
+    // from the loads as they are stated on, or from that multiple, if it is below
+    Optional<String> not = held.apply(Math.min(1, multiple));
+    if (not.isPresent()) {
+      return Optional.of(listed(expected + not.get()));
     }
-    return Optional.of(
-        shown(
-            device.name()
-                + " is expected to hold with "
-                + VariedWords.upTo(driving, Numbers.plain(multiple))
-                + ", but first gives "
-                + told(ranked.get(0))));
+    return ranked.isEmpty() || ranked.get(0).crossing().multiple() >= multiple * (1 - ROUNDING)
+        ? Optional.empty()
+        : Optional.of(shown(expected + "first gives " + told(ranked.get(0))));
   }
 
   /** What is wrong with saying that every check could be made. */

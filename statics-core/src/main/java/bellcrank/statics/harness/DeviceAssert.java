@@ -125,7 +125,7 @@ public final class DeviceAssert extends LimitedAssert<DeviceAssert, Device> {
   }
 
   /**
-   * Asserts that a check of a part is the first to be reached, as what {@link #asLoadsGrow} chose
+   * Asserts that a check of a part is among the first to be reached, as what {@link #asLoadsGrow} chose
    * grows.
    *
    * @param part name of the part

@@ -1,17 +1,19 @@
 package bellcrank.statics.harness;
 
 import bellcrank.statics.device.Ask;
+import bellcrank.statics.device.Connection;
 import bellcrank.statics.device.Couple;
 import bellcrank.statics.device.Load;
 import bellcrank.statics.device.Measure;
 import bellcrank.statics.device.Sought;
+import bellcrank.statics.device.Strut;
 import bellcrank.statics.device.TorsionSpring;
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.units.Dimension;
 
 /**
- * The size that a zero is held against: that of the largest given load, and what follows from it
+ * The size that a zero is held against: that of the largest given load or weight of a strut, and what follows from it
  * and the device's size for other kinds of quantity.
  */
 public final class LoadScale {
@@ -45,7 +47,14 @@ public final class LoadScale {
         force = Math.max(force, Math.abs(value.si()) / (turns ? size : 1));
       }
     }
-    return new LoadScale(force, size, balance.device().gravity().norm());
+    double gravity = balance.device().gravity().norm();
+    for (Connection connection : balance.device().connections()) {
+      if (connection instanceof Strut strut) {
+        double weight = strut.mass() * gravity * balance.loadCase().factor(strut.name());
+        force = Math.max(force, Math.abs(weight));
+      }
+    }
+    return new LoadScale(force, size, gravity);
   }
 
   /**

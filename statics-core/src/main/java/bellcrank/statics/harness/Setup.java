@@ -44,9 +44,6 @@ record Setup(
   /** So much more friction than just enough leaves a state in spite of rounding. */
   private static final double HAIR = 1e-9;
 
-  /** Before the names in a message about a name. */
-  private static final String ONE_OF = "one of: ";
-
   static Setup of(Device device) {
     return of(device, device.cases().get(0), Pose.DRAWN);
   }
@@ -100,7 +97,11 @@ record Setup(
       return this;
     }
     if (ownBalance.isPresent() || ownLimits.isPresent()) {
-      throw new ModelException("ask", ask.loadCase().get(), ask.text(), ONE_OF + loadCase.name());
+      throw new ModelException(
+          "ask " + ask.text(),
+          "case",
+          '"' + ask.loadCase().get() + '"',
+          loadCase.name() + ", in which this was solved");
     }
     return in(device.loadCase(ask.loadCase().get()));
   }

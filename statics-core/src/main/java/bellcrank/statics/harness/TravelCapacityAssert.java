@@ -30,6 +30,7 @@ public final class TravelCapacityAssert extends RankedAssert<TravelCapacityAsser
         units,
         ranked,
         actual.notChecked(),
-        actual.remarks());
+        actual.remarks(),
+        actual::whyNotHeld);
   }
 }

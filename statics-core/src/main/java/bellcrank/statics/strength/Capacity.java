@@ -29,7 +29,7 @@ public final class Capacity {
   private final List<Crossing> ranked;
   private final List<Checked> never;
   private final List<NotChecked> notChecked;
-  private final List<String> remarks;
+  private final Holding holding;
   private final List<String> loads;
 
   private Capacity(Driven driven, Pose pose, Method method, CapacitySearch search) {
@@ -40,7 +40,7 @@ public final class Capacity {
     ranked = List.copyOf(sorted);
     never = List.copyOf(search.never());
     notChecked = List.copyOf(search.notChecked());
-    remarks = List.copyOf(search.remarks());
+    holding = search.holding();
     loads = LoadWords.of(driven.loadCase(), method);
   }
 
@@ -135,7 +135,18 @@ public final class Capacity {
    * @return clauses; may be empty
    */
   public List<String> remarks() {
-    return remarks;
+    return holding.remarks();
+  }
+
+  /**
+   * Why the device itself does not hold with a multiple of the driving loads that is below all that
+   * is ranked: it may hold only with more of them or at no multiple at all, or that was not decided.
+   *
+   * @param multiple the multiple, 0 or more
+   * @return a clause; empty if it holds, or if its giving way is among what is ranked
+   */
+  public Optional<String> whyNotHeld(double multiple) {
+    return holding.whyNot(multiple);
   }
 
   /**

@@ -13,11 +13,11 @@ final class CapacitySearch {
   private final List<Crossing> crossings = new ArrayList<>();
   private final List<Checked> never = new ArrayList<>();
   private final List<NotChecked> notChecked = new ArrayList<>();
-  private final List<String> remarks = new ArrayList<>();
+  private final Holding holding = Holding.inOnePose();
 
   CapacitySearch(Plan plan, PoseForces forces) {
     notChecked.addAll(plan.missing());
-    Holding.remark(forces).ifPresent(remarks::add);
+    holding.add(forces.limit());
     forces.end().ifPresent(at -> crossings.add(new Crossing.GivesWay(at)));
     CarriedForces mixed = forces.none().empty(plan.needs());
     for (Checking<?> checking : plan.checkings()) {
@@ -37,8 +37,8 @@ final class CapacitySearch {
     return notChecked;
   }
 
-  List<String> remarks() {
-    return remarks;
+  Holding holding() {
+    return holding;
   }
 
   private void cross(Checking<?> checking, CrossingSearch search, PoseForces forces) {

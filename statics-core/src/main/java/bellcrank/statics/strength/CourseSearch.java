@@ -44,7 +44,7 @@ final class CourseSearch {
 
   private final List<Worst> worst = new ArrayList<>();
   private final Set<NotChecked> notChecked = new LinkedHashSet<>();
-  private final Set<String> remarks = new LinkedHashSet<>();
+  private final Holding holding = Holding.inSomePoses();
 
   CourseSearch(Course course, Driven driven, Plan plan, int steps) {
     this.course = course;
@@ -62,9 +62,9 @@ final class CourseSearch {
     return worst;
   }
 
-  /** What is to be said of poses in which the device does not hold, each told once. */
-  List<String> remarks() {
-    return List.copyOf(remarks);
+  /** What is to be said of poses in which the device does not hold. */
+  Holding holding() {
+    return holding;
   }
 
   List<NotChecked> notChecked() {
@@ -91,7 +91,7 @@ final class CourseSearch {
       }
       boolean asks = here.limit().isPresent() || step % ASKED == 0 || step == steps;
       if (asks) {
-        Holding.remarkOfSome(forces.limit(here)).ifPresent(remarks::add);
+        holding.add(forces.limit(here));
       }
     }
     List<Found> found = new ArrayList<>();

@@ -2,8 +2,11 @@ package bellcrank.statics.strength;
 
 import bellcrank.statics.limits.Limit;
 import bellcrank.statics.limits.internal.HoldingSpan;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /** What is to be said of a device that does not hold at every multiple up to its limit. */
 final class Holding {
@@ -13,16 +16,29 @@ final class Holding {
 
   private static final String OF_BALANCE = "; the checks are of its balance alone";
 
-  private Holding() {}
+  private final String where;
+  private final Set<String> remarks = new LinkedHashSet<>();
 
-  /** In one pose. */
-  static Optional<String> remark(PoseForces forces) {
-    return forces.limit().flatMap(limit -> of(limit, ""));
+  /** What is so at every multiple. */
+  private Optional<String> always = Optional.empty();
+
+  /** The multiple from which on it holds in all poses, and what is to be said below it. */
+  private double from = Double.NEGATIVE_INFINITY;
+
+  private String below = "";
+
+  private Holding(String where) {
+    this.where = where;
   }
 
-  /** In one of many poses: the same words in all of them. */
-  static Optional<String> remarkOfSome(Optional<Limit> limits) {
-    return limits.flatMap(limit -> of(limit, "in some poses "));
+  /** In one pose. */
+  static Holding inOnePose() {
+    return new Holding("");
+  }
+
+  /** In some of many poses: the same words in all of them, so that each is told once. */
+  static Holding inSomePoses() {
+    return new Holding("in some poses ");
   }
 
   /** Whether nothing is to be said: it holds from no multiple on. */
@@ -30,30 +46,57 @@ final class Holding {
     return span.least() <= NONE && span.greatest() >= -NONE;
   }
 
-  private static Optional<String> of(Limit limit, String where) {
-    if (limit instanceof Limit.Never) {
-      return Optional.of(where + "the device does not hold at any multiple" + OF_BALANCE);
+  /** Takes in a pose; nothing is to be said where no part could give way. */
+  void add(Optional<Limit> limit) {
+    if (limit.isEmpty()) {
+      return;
     }
-    if (limit instanceof Limit.NotDecided open) {
-      return Optional.of(where + "how far the device holds is not decided: " + open.why());
+    if (limit.get() instanceof Limit.Between between) {
+      add(between);
+    } else if (limit.get() instanceof Limit.NotDecided open) {
+      always("how far the device holds is not decided: " + open.why());
+    } else {
+      always("the device does not hold at any multiple" + OF_BALANCE);
     }
-    return limit instanceof Limit.Between between ? of(between, where) : Optional.empty();
   }
 
-  private static Optional<String> of(Limit.Between between, String where) {
+  private void add(Limit.Between between) {
     if (between.greatest() instanceof Limit.End.At most && most.value() < -NONE) {
-      return Optional.of(where + "the device does not hold even without the driving loads");
+      always("the device does not hold even without the driving loads");
+    } else if (between.greatest() instanceof Limit.End.Open open) {
+      always("how far the device holds is not decided: " + open.why());
+    } else if (between.least() instanceof Limit.End.At least && least.value() > NONE) {
+      from(least.value());
     }
-    if (between.greatest() instanceof Limit.End.Open open) {
-      return Optional.of(where + "how far the device holds is not decided: " + open.why());
+  }
+
+  private void always(String words) {
+    remarks.add(where + words);
+    always = always.or(() -> Optional.of(where + words));
+  }
+
+  private void from(double multiple) {
+    String more =
+        where.isEmpty()
+            ? String.format(Locale.ROOT, "from %.4g times the driving loads on", multiple)
+            : "with some of the driving loads";
+    String words = where + "the device holds only " + more + OF_BALANCE + " below that";
+    remarks.add(words);
+    if (multiple > from) {
+      from = multiple;
+      below = words;
     }
-    if (between.least() instanceof Limit.End.At least && least.value() > NONE) {
-      String from =
-          where.isEmpty()
-              ? String.format(Locale.ROOT, "from %.4g times the driving loads on", least.value())
-              : "with some of the driving loads";
-      return Optional.of(where + "the device holds only " + from + OF_BALANCE + " below that");
-    }
-    return Optional.empty();
+  }
+
+  /** All that is to be said, each told once. */
+  List<String> remarks() {
+    return List.copyOf(remarks);
+  }
+
+  /** Why it does not hold at a multiple, though nothing is said to give way at it. */
+  Optional<String> whyNot(double multiple) {
+    return multiple < from - NONE * Math.max(1, from)
+        ? always.or(() -> Optional.of(below))
+        : always;
   }
 }

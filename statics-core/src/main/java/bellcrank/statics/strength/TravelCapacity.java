@@ -31,7 +31,7 @@ public final class TravelCapacity {
   private final Variation.Multiple driving;
   private final List<Worst> ranked;
   private final List<NotChecked> notChecked;
-  private final List<String> remarks;
+  private final Holding holding;
 
   private TravelCapacity(
       Course course,
@@ -52,7 +52,7 @@ public final class TravelCapacity {
     sorted.sort(Comparator.comparingDouble(one -> one.crossing().multiple()));
     ranked = List.copyOf(sorted);
     notChecked = List.copyOf(search.notChecked());
-    remarks = search.remarks();
+    holding = search.holding();
   }
 
   /**
@@ -150,7 +150,19 @@ public final class TravelCapacity {
    * @return clauses; may be empty
    */
   public List<String> remarks() {
-    return remarks;
+    return holding.remarks();
+  }
+
+  /**
+   * Why in some pose the device itself does not hold with a multiple of the driving loads that is
+   * below all that is ranked: it may hold only with more of them or at no multiple at all, or that
+   * was not decided.
+   *
+   * @param multiple the multiple, 0 or more
+   * @return a clause; empty if it holds, or if its giving way is among what is ranked
+   */
+  public Optional<String> whyNotHeld(double multiple) {
+    return holding.whyNot(multiple);
   }
 
   /**

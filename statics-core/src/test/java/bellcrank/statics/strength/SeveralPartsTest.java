@@ -172,12 +172,18 @@ class SeveralPartsTest {
         .isEqualTo("in some poses how far the device holds is not decided: too many pins");
     assertThat(said(new Limit.Between(load, some, open)))
         .isEqualTo("in some poses how far the device holds is not decided: too many pins");
-    assertThat(Holding.remarkOfSome(Optional.of(new Limit.Between(load, some, some)))).isEmpty();
-    assertThat(Holding.remarkOfSome(Optional.empty())).isEmpty();
+    assertThat(remarks(Optional.of(new Limit.Between(load, some, some)))).isEmpty();
+    assertThat(remarks(Optional.empty())).isEmpty();
   }
 
   private static String said(Limit limit) {
-    return Holding.remarkOfSome(Optional.of(limit)).orElseThrow();
+    return remarks(Optional.of(limit)).get(0);
+  }
+
+  private static List<String> remarks(Optional<Limit> limit) {
+    Holding holding = Holding.inSomePoses();
+    holding.add(limit);
+    return holding.remarks();
   }
 
   /**
