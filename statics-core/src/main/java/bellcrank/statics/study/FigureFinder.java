@@ -113,7 +113,9 @@ final class FigureFinder {
             driving,
             model.foundations());
     Optional<Crossing> first = capacity.first();
-    return first.isPresent()
+    // what holds at no multiple fails before any check, and how far it holds may be open
+    boolean held = capacity.whyNotHeld(Double.MAX_VALUE).isEmpty();
+    return held && first.isPresent()
         ? new FigureAnswer.Is(first.get().multiple(), Dimension.NUMBER)
         : limit(driving, loadCase);
   }
