@@ -6,6 +6,7 @@ import bellcrank.statics.units.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * What one figure came to in the samples. Every number is kept, so percentiles are exact for these
@@ -26,6 +27,9 @@ public final class Sampled {
 
   /** Room on either side of numbers that are alike, as a share of them. */
   private static final double ROOM = 1e-6;
+
+  /** How often a bound may be missed on its side, for both to be 95 % sure. */
+  private static final double HALF_UNSURE = 0.025;
 
   private final Figure figure;
   private final Dimension dimension;
@@ -169,8 +173,19 @@ public final class Sampled {
         new Percentile(
             share,
             column.ranked(rank),
-            column.ranked((long) Math.floor(expected - off)),
-            column.ranked((long) Math.ceil(expected + off) + 1)));
+            bound((long) Math.floor(expected - off), 1 - share),
+            bound((long) Math.ceil(expected + off) + 1, share)));
+  }
+
+  /**
+   * The bound at a rank. Beyond the samples their end is one, unless they all lie on one side of the
+   * true value too often.
+   */
+  private OptionalDouble bound(long rank, double side) {
+    boolean within = rank >= 1 && rank <= count();
+    return within || Math.pow(side, count()) <= HALF_UNSURE
+        ? OptionalDouble.of(column.ranked(rank))
+        : OptionalDouble.empty();
   }
 
   /**

@@ -62,12 +62,19 @@ final class SearchReport {
         // what the search counts as kept is kept
         if (!best.isKept(bound)) {
           missed = Math.max(missed, goal instanceof Goal.Equal ? Math.abs(miss) : miss);
+          // a search reckons with a number for what has no end
+          missed = isEndless(goal) ? Double.POSITIVE_INFINITY : missed;
         }
         bound++;
       }
       outcomes.add(new Outcome(goal, figure(goal).map(answers::of), missed, used));
     }
     return outcomes;
+  }
+
+  private boolean isEndless(Goal goal) {
+    return figure(goal).map(answers::of).orElse(null) instanceof FigureAnswer.None none
+        && none.reason() == FigureAnswer.Reason.UNLIMITED;
   }
 
   private static Optional<Figure> figure(Goal goal) {

@@ -314,6 +314,32 @@ class DimensionSearchTest {
     assertThat(none.missed().get(0).missedBy()).isCloseTo(2450 / 3.0 - 300, within(1e-8));
   }
 
+  /** A lever that is held at both ends bears any load: no number tells by how much that is too much. */
+  @Test
+  void whatHasNoEndMissesItsBoundWithoutEnd() {
+    Device held =
+        Device.named("held lever")
+            .point("left", 0, 0)
+            .point("load", 1, 0)
+            .point("right", 2, 0)
+            .member("lever", "left", "load", "right")
+            .pin("left", "left", "lever", "ground")
+            .roller("right", "right", "lever", "ground", Direction.UP)
+            .force("stone", "lever", "load", Vector.of(0, -100))
+            .build();
+    Figure failure = Figure.firstFailure(Variation.of("stone"));
+    Infeasible none =
+        (Infeasible)
+            DimensionSearch.of(
+                    Model.of(held),
+                    List.of(free("x of load", 0.5, 1.5)),
+                    List.of(Goal.atMost(failure, new Quantity(3, Dimension.NUMBER))))
+                .withMost(300)
+                .anyThat();
+    assertThat(none.missed().get(0).missedBy()).isInfinite().isPositive();
+    assertThat(none.missed().get(0).isKept()).isFalse();
+  }
+
   @Test
   void infeasibleWithTwoNumbers() {
     Infeasible none =

@@ -91,7 +91,9 @@ final class SamplingTest {
     for (int k = 1; k < 20; k++) {
       Percentile found = ram.percentile(k / 20.0).orElseThrow();
       double exact = moment / (0.3 - 0.1 * k / 20.0);
-      kept += exact >= found.least() && exact <= found.greatest() ? 1 : 0;
+      double least = found.least().orElseThrow();
+      double greatest = found.greatest().orElseThrow();
+      kept += exact >= least && exact <= greatest ? 1 : 0;
       assertThat(found.si()).isCloseTo(exact, within(0.005 * exact));
       assertThat(ram.shareBelow(exact).orElseThrow()).isCloseTo(k / 20.0, within(0.006));
     }
@@ -106,6 +108,41 @@ final class SamplingTest {
     assertThat(ram.least().orElseThrow().si()).isGreaterThanOrEqualTo(moment / 0.3);
     FigureAt greatest = ram.greatest().orElseThrow();
     assertThat(greatest.si()).isCloseTo(moment / greatest.inputs().get(0), within(1e-9));
+  }
+
+  /** The greatest of ten samples is below what 95 % of all are below in six of ten runs. */
+  @Test
+  void tooFewSamplesGiveNoBoundOfAPercentile() {
+    List<Uncertain> hand = List.of(Uncertain.uniform(Input.size("hand"), 200, 240));
+    Sampling sampling = Sampling.of(press(), hand, List.of(RAM));
+    Percentile high = sampling.run(10, 1).figure(RAM).percentile(0.95).orElseThrow();
+    assertThat(high.greatest()).isEmpty();
+    assertThat(high.least().orElseThrow()).isLessThan(high.si());
+    assertThat(sampling.run(10, 1).figure(RAM).percentile(0.05).orElseThrow().least()).isEmpty();
+    assertThat(sampling.run(1, 1).figure(RAM).percentile(0.5).orElseThrow())
+        .matches(one -> one.least().isEmpty() && one.greatest().isEmpty());
+    // of 100 samples all are below it in 0.95^100 = 0.6 % of the runs
+    Sampled hundred = sampling.run(100, 1).figure(RAM);
+    assertThat(hundred.percentile(0.95).orElseThrow().greatest())
+        .hasValue(hundred.greatest().orElseThrow().si());
+  }
+
+  @Test
+  void boundsOfPercentilesHoldInNineteenOfTwentyRuns() {
+    List<Uncertain> hand = List.of(Uncertain.uniform(Input.size("hand"), 200, 240));
+    Sampling sampling = Sampling.of(press(), hand, List.of(RAM));
+    int runs = 1500;
+    for (double share : new double[] {0.05, 0.1, 0.3, 0.5, 0.8, 0.95}) {
+      double exact = ((200 + 40 * share) * 1.6 + 6 * GRAVITY * 0.8) / 0.25;
+      int outside = 0;
+      for (int seed = 0; seed < runs; seed++) {
+        Percentile found = sampling.run(40, seed).figure(RAM).percentile(share).orElseThrow();
+        boolean below = found.least().isPresent() && exact < found.least().getAsDouble();
+        boolean above = found.greatest().isPresent() && exact > found.greatest().getAsDouble();
+        outside += below || above ? 1 : 0;
+      }
+      assertThat(outside).as("outside at %s", share).isLessThan((int) (0.05 * runs));
+    }
   }
 
   @Test

@@ -194,8 +194,8 @@ final class RoughJson {
                 () -> {
                   page.number("share", two.share());
                   page.number("value", two.si());
-                  page.number("least", two.least());
-                  page.number("greatest", two.greatest());
+                  optional("least", two.least());
+                  optional("greatest", two.greatest());
                 }));
     counted("missing", one.missing());
     histogram(one.histogram(BINS));

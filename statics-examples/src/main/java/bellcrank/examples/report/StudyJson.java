@@ -128,7 +128,11 @@ final class StudyJson {
       page.nothing("value");
       page.nothing("why");
     }
-    page.number("missedBy", one.missedBy());
+    if (Double.isFinite(one.missedBy())) {
+      page.number("missedBy", one.missedBy());
+    } else {
+      page.nothing("missedBy");
+    }
     page.truth("usedUp", one.isUsedUp());
   }
 
