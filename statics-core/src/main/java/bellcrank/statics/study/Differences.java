@@ -39,7 +39,8 @@ final class Differences {
       return new Effect.Change.None("there is no answer for values next to the stated one");
     }
     if (above.isEmpty() || below.isEmpty()) {
-      return new Effect.Change.Smooth((above.isPresent() ? above : below).getAsDouble());
+      double rate = (above.isPresent() ? above : below).getAsDouble();
+      return new Effect.Change.OneSided(rate, above.isPresent());
     }
     double up = above.getAsDouble();
     double down = below.getAsDouble();

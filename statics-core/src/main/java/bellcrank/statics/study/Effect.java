@@ -32,6 +32,14 @@ public record Effect(Input input, double value, Change change, How how) {
     record Kinked(double below, double above) implements Change {}
 
     /**
+     * To one side only: to the other there is no answer, or no such device.
+     *
+     * @param rate change of the figure per growth of the input, both in SI units
+     * @param above whether it is so where the input is greater than stated; else where it is smaller
+     */
+    record OneSided(double rate, boolean above) implements Change {}
+
+    /**
      * There is no rate.
      *
      * @param why the reason, as part of a sentence
@@ -79,6 +87,8 @@ public record Effect(Input input, double value, Change change, How how) {
       boolean above = Math.abs(kinked.above()) >= Math.abs(kinked.below());
       return OptionalDouble.of(above ? kinked.above() : kinked.below());
     }
-    return OptionalDouble.empty();
+    return change instanceof Change.OneSided one
+        ? OptionalDouble.of(one.rate())
+        : OptionalDouble.empty();
   }
 }

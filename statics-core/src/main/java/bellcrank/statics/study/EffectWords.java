@@ -87,6 +87,19 @@ final class EffectWords {
           + found;
     }
     double rate = effect.rate().orElseThrow();
+    if (effect.change() instanceof Effect.Change.OneSided one) {
+      boolean more = one.above() == change > 0;
+      return step.words()
+          + (more ? " more" : " less")
+          + " of "
+          + input
+          + " "
+          + does(more ? rate * change : -rate * change)
+          + found
+          + "; with "
+          + (more ? "less" : "more")
+          + " of it there is no answer";
+    }
     return step.words() + " more of " + input + " " + does(rate * change) + found;
   }
 

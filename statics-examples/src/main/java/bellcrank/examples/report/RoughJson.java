@@ -102,13 +102,20 @@ final class RoughJson {
   private void effect(Sensitivities all, Effect effect) {
     page.text("number", effect.input().text());
     page.number("value", effect.value());
-    Optional<Effect.Change.Kinked> kinked =
-        effect.change() instanceof Effect.Change.Kinked two ? Optional.of(two) : Optional.empty();
-    optional("rate", kinked.isPresent() ? OptionalDouble.empty() : effect.rate());
-    optional(
-        "below", kinked.map(two -> OptionalDouble.of(two.below())).orElse(OptionalDouble.empty()));
-    optional(
-        "above", kinked.map(two -> OptionalDouble.of(two.above())).orElse(OptionalDouble.empty()));
+    OptionalDouble none = OptionalDouble.empty();
+    OptionalDouble below = none;
+    OptionalDouble above = none;
+    if (effect.change() instanceof Effect.Change.Kinked two) {
+      below = OptionalDouble.of(two.below());
+      above = OptionalDouble.of(two.above());
+    } else if (effect.change() instanceof Effect.Change.OneSided one) {
+      below = one.above() ? none : effect.rate();
+      above = one.above() ? effect.rate() : none;
+    }
+    boolean sides = below.isPresent() || above.isPresent();
+    optional("rate", sides ? none : effect.rate());
+    optional("below", below);
+    optional("above", above);
     page.text("how", effect.how().words());
     page.text(
         "why",
