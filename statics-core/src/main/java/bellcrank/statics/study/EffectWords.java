@@ -114,7 +114,8 @@ final class EffectWords {
   private String amount(double change, FigureAnswer.Is stated) {
     double share = Math.abs(change / stated.si());
     String size = text(Math.abs(change), stated.dimension());
-    if (!(share < 10) || share == 0) {
+    // a share of an angle would depend on where angles are counted from
+    if (!(share < 10) || share == 0 || stated.dimension() == Dimension.ANGLE) {
       return size;
     }
     String percent = percent(share);

@@ -2,6 +2,7 @@ package bellcrank.statics.study;
 
 import bellcrank.statics.units.Dimension;
 import bellcrank.statics.units.UnitSystem;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -13,6 +14,10 @@ final class SampleWords {
 
   /** Fewer than this are told with bounds of the chance, since its error is not even both ways. */
   private static final long FEW = 20;
+
+  private static final BigDecimal ALL = BigDecimal.valueOf(100);
+
+  private static final int MOST_DIGITS = 12;
 
   private SampleWords() {}
 
@@ -161,12 +166,21 @@ final class SampleWords {
     if (count == all) {
       return "all " + number(all);
     }
-    String share = String.format(Locale.ROOT, "%.3g", 100.0 * count / all);
-    return number(count) + " of " + number(all) + " (" + plain(share) + " %)";
+    return number(count) + " of " + number(all) + " (" + share(100.0 * count / all) + " %)";
   }
 
-  private static String plain(String number) {
-    return new java.math.BigDecimal(number).toPlainString();
+  /** Three digits, or as many as tell it from all. */
+  private static String share(double percent) {
+    int digits = 3;
+    BigDecimal told = rounded(percent, digits);
+    while (told.compareTo(ALL) >= 0 && digits < MOST_DIGITS) {
+      told = rounded(percent, ++digits);
+    }
+    return told.toPlainString();
+  }
+
+  private static BigDecimal rounded(double percent, int digits) {
+    return new BigDecimal(String.format(Locale.ROOT, "%." + digits + "g", percent));
   }
 
   static String number(long count) {

@@ -414,6 +414,15 @@ final class SamplingTest {
   }
 
   @Test
+  void aShareOfSamplesIsNotRoundedToAll() {
+    assertThat(SampleWords.times(8_823, 10_000)).isEqualTo("8,823 of 10,000 (88.2 %)");
+    assertThat(SampleWords.times(10_000, 10_000)).isEqualTo("all 10,000");
+    assertThat(SampleWords.times(9_999, 10_000)).isEqualTo("9,999 of 10,000 (99.99 %)");
+    assertThat(SampleWords.times(999_999, 1_000_000)).isEqualTo("999,999 of 1,000,000 (99.9999 %)");
+    assertThat(SampleWords.times(1, 1_000_000)).isEqualTo("1 of 1,000,000 (0.000100 %)");
+  }
+
+  @Test
   void wilsonsBoundsByHand() {
     // n = 20, 4 hits: (0.2 + 0.09604) / 1.19207 ± 1.96 √(0.008 + 0.0024009) / 1.19207
     Chance chance = new Chance(Happening.givesWay(), 4, 0, 20);

@@ -83,6 +83,15 @@ class SensitivitiesTest {
             "0.1 in more of x of ram lowers ram by 1.02 % (3.22 lbf).");
   }
 
+  /** A share of an angle would depend on where angles are counted from. */
+  @Test
+  void aDirectionIsToldWithoutAShare() {
+    Device bracket =
+        press().toBuilder().force("side", "lever", "grip", Vector.of(-220, 0)).build();
+    assertThat(words(bracket, "resultant.direction", Input.size("side")))
+        .containsExactly("1 % more of size of side lowers resultant.direction by 0.286 deg.");
+  }
+
   @Test
   void belowZeroSizesAreTold() {
     assertThat(words(press(), "hinge.y", Input.size("hand"), Input.x("ram")))

@@ -108,7 +108,10 @@ public final class Blocks<B> {
         long all = done.addAndGet(size);
         if (calling) {
           told = all;
-          stopped |= !goesOn.after(all) || Thread.currentThread().isInterrupted();
+          // never set back, since a failure elsewhere may have set it meanwhile
+          if (!goesOn.after(all) || Thread.currentThread().isInterrupted()) {
+            stopped = true;
+          }
         }
         block = stopped ? count : next.getAndIncrement();
       }
