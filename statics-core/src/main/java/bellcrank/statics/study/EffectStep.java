@@ -28,7 +28,7 @@ record EffectStep(double change, String words) {
   static EffectStep of(Input input, double value, UnitSystem units) {
     Dimension dimension = input.dimension();
     boolean place =
-        input.number() instanceof PlaceNumbers.Coordinate
+        isCoordinate(input.number())
             || (dimension == Dimension.LENGTH && value == 0);
     if (place) {
       return isOfInches(units) ? of(0.1, Unit.parse("in")) : of(1, Unit.parse("mm"));
@@ -43,6 +43,11 @@ record EffectStep(double change, String words) {
       return new EffectStep(SHARE, "0.01");
     }
     return of(1, units.unit(dimension));
+  }
+
+  private static boolean isCoordinate(InputNumber number) {
+    return number instanceof PlaceNumbers.Coordinate
+        || (number instanceof Together together && isCoordinate(together.all().get(0)));
   }
 
   /** The unit in which small amounts of a quantity are easily read. */

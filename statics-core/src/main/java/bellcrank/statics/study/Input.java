@@ -26,7 +26,8 @@ public final class Input {
   /**
    * Reads the text form, such as {@code x of ram}, {@code distance of ram from hinge}, {@code turn
    * of [ram, grip] about hinge}, {@code size of hand}, {@code friction of heel}, {@code gravity} or
-   * {@code factor of hand in storm}. Names with commas, brackets or one of the words from, about,
+   * {@code factor of hand in storm}; {@code friction of [heel, toe]} is one number of several parts,
+   * see {@link #together}. Names with commas, brackets or one of the words from, about,
    * in, at inside stand in double quotes.
    *
    * @param text the text
@@ -343,6 +344,37 @@ public final class Input {
    */
   public static Input strength(Material.Strength strength, String part) {
     return new Input(new MaterialNumber(Optional.of(strength), part));
+  }
+
+  /**
+   * One number that several parts have, such as the friction of both feet on one ground or the mass of
+   * casks that are alike: it is drawn, searched or put once for all of them. The model must state it
+   * alike at each.
+   *
+   * @param inputs numbers of one kind, each of one part: {@code friction of heel} and {@code friction
+   *     of toe}
+   * @return the input, with a text such as {@code friction of [heel, toe]}
+   * @throws ModelException if there is none, they are of different kinds, one is there twice, or one
+   *     is of no part alone
+   */
+  public static Input together(List<Input> inputs) {
+    if (inputs.isEmpty()) {
+      throw new ModelException("together", "inputs", "none", "at least one");
+    }
+    if (inputs.size() == 1) {
+      return inputs.get(0);
+    }
+    List<InputNumber> numbers = inputs.stream().map(Input::number).toList();
+    String texts = String.join(", ", inputs.stream().map(Input::text).toList());
+    InputNumber together = InputText.together(numbers).orElse(null);
+    if (together == null) {
+      throw new ModelException(
+          "together",
+          "inputs",
+          texts,
+          "numbers of one kind, each of another part, such as friction of heel and friction of toe");
+    }
+    return new Input(together);
   }
 
   /**

@@ -47,6 +47,16 @@ final class InputText {
     return new InputText(text.strip()).number();
   }
 
+  /** Several numbers as one; empty if no text says that. */
+  static Optional<InputNumber> together(List<InputNumber> numbers) {
+    Together together = new Together(numbers);
+    try {
+      return Optional.of(parse(together.text())).filter(together::equals);
+    } catch (ModelException noSuchText) {
+      return Optional.empty();
+    }
+  }
+
   private InputNumber number() {
     if (text.equals(GRAVITY)) {
       return new ForceNumbers.Gravity();
@@ -60,6 +70,20 @@ final class InputText {
     }
     String what = text.substring(0, of).strip();
     String rest = text.substring(of + OF.length()).strip();
+    return rest.startsWith("[") && !what.equals(TURN) ? together(what, rest) : one(what, rest);
+  }
+
+  /** The same number of each of the parts in brackets. */
+  private InputNumber together(String what, String rest) {
+    List<InputNumber> all =
+        list(rest).stream().map(part -> one(what, name(part))).distinct().toList();
+    if (all.size() < list(rest).size()) {
+      throw fail("each name in brackets once");
+    }
+    return all.size() == 1 ? all.get(0) : new Together(all);
+  }
+
+  private InputNumber one(String what, String rest) {
     return switch (what) {
       case X, Y -> new PlaceNumbers.Coordinate(what.equals(Y), only(rest));
       case SIZE -> new ForceNumbers.Size(only(rest));

@@ -325,7 +325,7 @@ class InputTest {
         "turn of [ram about hinge",
         "factor of hand",
         "x of \"ram",
-        "x of [ram]",
+        "x of [ram",
         "size of a, b"
       })
   void whatIsNoInputIsRefused(String text) {

@@ -102,18 +102,18 @@ final class RoughJson {
   private void effect(Sensitivities all, Effect effect) {
     page.text("number", effect.input().text());
     page.number("value", effect.value());
-    OptionalDouble none = OptionalDouble.empty();
-    OptionalDouble below = none;
-    OptionalDouble above = none;
+    OptionalDouble unknown = OptionalDouble.empty();
+    OptionalDouble below = unknown;
+    OptionalDouble above = unknown;
     if (effect.change() instanceof Effect.Change.Kinked two) {
       below = OptionalDouble.of(two.below());
       above = OptionalDouble.of(two.above());
     } else if (effect.change() instanceof Effect.Change.OneSided one) {
-      below = one.above() ? none : effect.rate();
-      above = one.above() ? effect.rate() : none;
+      below = one.above() ? unknown : effect.rate();
+      above = one.above() ? effect.rate() : unknown;
     }
     boolean sides = below.isPresent() || above.isPresent();
-    optional("rate", sides ? none : effect.rate());
+    optional("rate", sides ? unknown : effect.rate());
     optional("below", below);
     optional("above", above);
     page.text("how", effect.how().words());

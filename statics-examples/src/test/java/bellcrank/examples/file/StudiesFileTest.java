@@ -172,6 +172,25 @@ final class StudiesFileTest {
     assertThat(studies.searches().get(0).goals().get(0).text()).contains("at least");
   }
 
+  @Test
+  void oneNumberOfSeveralPartsComesBack() {
+    Studies studies =
+        read(
+            """
+            rough:
+              y of [hinge, ram, grip]: {within: 5}
+              "size of [hand]": {within: 10 %}
+            study: {asks: [push]}
+            search: {a: {change: {"x of [grip]": [1000, 2000]}, least: push}}
+            """);
+    assertThat(studies.rough())
+        .extracting(one -> one.input().text())
+        .containsExactly("y of [hinge, ram, grip]", "size of hand");
+    assertThat(problems("rough: {\"x of [ram, grip]\": {within: 5}}\n" + STUDY).get(0))
+        .startsWith("11:9: rough → x of [ram, grip]: found value")
+        .contains("stated alike at each");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '¦',

@@ -1,6 +1,8 @@
 package bellcrank.statics.study.internal;
 
 import bellcrank.statics.geometry.Vector;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -65,6 +67,25 @@ public record Rates(
    */
   public static Rates ofNumber(String words, String part) {
     return new Rates(Map.of(), Vector.ZERO, Map.of(), Map.of(new PartNumber(words, part), 1.0));
+  }
+
+  /**
+   * Several numbers change at once.
+   *
+   * @param all their rates
+   */
+  public static Rates sum(List<Rates> all) {
+    Map<String, Vector> points = new HashMap<>();
+    Map<String, Vector> forces = new HashMap<>();
+    Map<PartNumber, Double> numbers = new HashMap<>();
+    Vector gravity = Vector.ZERO;
+    for (Rates one : all) {
+      one.points().forEach((point, rate) -> points.merge(point, rate, Vector::plus));
+      one.forces().forEach((force, rate) -> forces.merge(force, rate, Vector::plus));
+      one.numbers().forEach((number, rate) -> numbers.merge(number, rate, Double::sum));
+      gravity = gravity.plus(one.gravity());
+    }
+    return new Rates(Map.copyOf(points), gravity, Map.copyOf(forces), Map.copyOf(numbers));
   }
 
   double number(String words, String part) {
