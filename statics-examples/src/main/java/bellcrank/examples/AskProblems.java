@@ -4,7 +4,7 @@ import bellcrank.statics.device.ModelException;
 import bellcrank.statics.device.Problem;
 import java.util.List;
 
-/** Words what is wrong with an ask of the command line. */
+/** Words what is wrong with an ask or a case of the command line. */
 final class AskProblems {
 
   private AskProblems() {}
@@ -15,6 +15,9 @@ final class AskProblems {
   }
 
   private static String sentence(Problem problem) {
+    if (problem.field().equals("case") && !problem.part().equals("ask")) {
+      return "--case: found " + problem.value() + "; wanted: " + problem.wanted();
+    }
     if (!problem.part().equals("ask")) {
       return problem.sentence();
     }

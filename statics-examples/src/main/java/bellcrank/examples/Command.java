@@ -8,6 +8,7 @@ import bellcrank.examples.report.Refusal;
 import bellcrank.examples.report.ReportJson;
 import bellcrank.examples.report.ReportText;
 import bellcrank.examples.report.TablesText;
+import bellcrank.examples.report.Watch;
 import bellcrank.examples.report.WorkedText;
 import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.ModelException;
@@ -81,10 +82,9 @@ final class Command implements Callable<Integer> {
   @Option(
       names = "--ask",
       paramLabel = "TEXT",
-      description = {
-        "Answer a further ask, such as \"hinge.x on lever\" or \"ram per hand\".",
-        "May be given several times."
-      })
+      description =
+          "Answer a further ask, such as \"hinge.x on lever\" or \"ram per hand\". "
+              + "May be given several times.")
   private List<String> asks = new ArrayList<>();
 
   @Option(
@@ -98,10 +98,9 @@ final class Command implements Callable<Integer> {
       names = "--working",
       paramLabel = "LEVEL",
       converter = DetailOption.class,
-      description = {
-        "Show how it is worked out by hand: answer, outline or full. With --ask,",
-        "only what was asked there is worked out."
-      })
+      description =
+          "Show how it is worked out by hand: answer, outline or full. With --ask, "
+              + "only what was asked there is worked out.")
   private @Nullable Detail working;
 
   @Option(
@@ -115,11 +114,10 @@ final class Command implements Callable<Integer> {
   @Option(
       names = "--csv",
       paramLabel = "FILE",
-      description = {
-        "Write the table over the travel as comma-separated values. Needs one",
-        "device file with a drive, and --case if it has several cases. Of a file",
-        "without a drive, the percentiles of its samples, or its influence lines."
-      })
+      description =
+          "Write the table over the travel as comma-separated values. Needs one "
+              + "device file with a drive, and --case if it has several cases. Of a file "
+              + "without a drive, the percentiles of its samples, or its influence lines.")
   private @Nullable String csv;
 
   @Option(
@@ -131,36 +129,41 @@ final class Command implements Callable<Integer> {
   @Option(
       names = "--draw",
       paramLabel = "FOLDER",
-      description = {
-        "Draw the device with its travel, every body cut free with all its forces,",
-        "the force polygons, and what is used of each part as pictures in SVG. The",
-        "folder is made if it is not there."
-      })
+      description =
+          "Draw the device with its travel, every body cut free with all its forces, "
+              + "the force polygons, and what is used of each part as pictures in SVG. The "
+              + "folder is made if it is not there.")
   private @Nullable String drawings;
 
   @Option(
       names = "--inside",
       paramLabel = "FOLDER",
-      description = {
-        "Draw normal force, shear force and bending moment inside each member as",
-        "a picture in SVG in a folder. Needs one device file, and --case if it has",
-        "several cases."
-      })
+      description =
+          "Draw normal force, shear force and bending moment inside each member as "
+              + "a picture in SVG in a folder. Needs one device file, and --case if it has "
+              + "several cases.")
   private @Nullable String inside;
 
   @Option(
       names = "--report",
       paramLabel = "FILE",
-      description = {
-        "Write all of it as one page of HTML that can be handed on, with drawings",
-        "and curves. Needs one device file."
-      })
+      description =
+          "Write all of it as one page of HTML that can be handed on, with drawings "
+              + "and curves. Needs one device file.")
   private @Nullable String report;
+
+  @Option(
+      names = "--progress",
+      negatable = true,
+      description =
+          "Tell on standard error how far a run is that takes longer than two "
+              + "seconds. On a screen this is told anyway, unless --no-progress is given.")
+  private @Nullable Boolean progress;
 
   @Option(
       names = "--tables",
       help = true,
-      description = "Print the tables of friction, soil, anchors and ladders.")
+      description = "Print the tables of friction, soil, anchors, ladders, materials and lines.")
   private boolean tables;
 
   @SuppressWarnings("unused") // its presence is what counts
@@ -183,15 +186,23 @@ final class Command implements Callable<Integer> {
       return Main.ANSWERED;
     }
     refuseUnfit();
+    boolean screen = ProgressLine.isScreen();
+    boolean told = progress == null ? screen : progress;
+    try (ProgressLine line = new ProgressLine(err, screen)) {
+      return answer(told ? line.start() : line);
+    }
+  }
+
+  private int answer(ProgressLine line) {
     List<Ask> further = parseAsks();
     List<FileAnswer> answers = new ArrayList<>();
     List<Refusal> refusals = new ArrayList<>();
     for (String file : files) {
       InputFile.read(file, refusals)
-          .flatMap(read -> answer(file, read, further, refusals))
+          .flatMap(read -> answer(file, read, further, refusals, line))
           .ifPresent(answers::add);
     }
-    print(answers, refusals, further);
+    print(answers, refusals, further, line);
     if (!answers.isEmpty()) {
       new TravelFiles(Optional.ofNullable(csv), Optional.ofNullable(svg))
           .write(answers.get(0), Optional.ofNullable(units), refusals);
@@ -199,8 +210,9 @@ final class Command implements Callable<Integer> {
         InsideFiles.write(inside, answers.get(0), Optional.ofNullable(units), refusals);
       }
     }
-    draw(answers, refusals);
-    report(answers, further, refusals);
+    draw(answers, refusals, line);
+    report(answers, further, refusals, line);
+    line.quiet();
     refusals.forEach(refusal -> err.println(refusal.sentence()));
     if (!refusals.isEmpty()) {
       return Main.BAD_INPUT;
@@ -208,27 +220,32 @@ final class Command implements Callable<Integer> {
     return answers.stream().allMatch(FileAnswer::holds) ? Main.ANSWERED : Main.EXPECTATION_FAILED;
   }
 
-  private void draw(List<FileAnswer> answers, List<Refusal> refusals) {
+  private void draw(List<FileAnswer> answers, List<Refusal> refusals, ProgressLine line) {
     if (drawings == null) {
       return;
     }
+    line.at("pictures");
     DrawingFiles files = new DrawingFiles(drawings);
     for (FileAnswer answer : answers) {
       List<String> written =
           files.write(answer, units == null ? answer.file().units() : units, refusals);
+      line.quiet();
       if (!json) {
-        written.forEach(line -> out.println(line));
+        written.forEach(out::println);
       }
     }
   }
 
-  private void report(List<FileAnswer> answers, List<Ask> further, List<Refusal> refusals) {
+  private void report(
+      List<FileAnswer> answers, List<Ask> further, List<Refusal> refusals, ProgressLine line) {
     if (report == null || answers.isEmpty()) {
       return;
     }
+    line.at("report");
     boolean written =
         ReportFile.of(report, Optional.ofNullable(loadCase), further, Optional.ofNullable(units))
             .write(answers.get(0), refusals);
+    line.quiet();
     if (written && !json) {
       out.println("report: " + report);
     }
@@ -284,25 +301,32 @@ final class Command implements Callable<Integer> {
   }
 
   private Optional<FileAnswer> answer(
-      String name, DeviceFile file, List<Ask> further, List<Refusal> refusals) {
+      String name, DeviceFile file, List<Ask> further, List<Refusal> refusals, Watch watch) {
     try {
-      return Optional.of(FileAnswer.of(name, file, Optional.ofNullable(loadCase), further));
+      return Optional.of(FileAnswer.of(name, file, Optional.ofNullable(loadCase), further, watch));
     } catch (ModelException e) {
       AskProblems.sentences(e).forEach(sentence -> refusals.add(Refusal.of(name, sentence)));
       return Optional.empty();
     }
   }
 
-  private void print(List<FileAnswer> answers, List<Refusal> refusals, List<Ask> further) {
+  private void print(
+      List<FileAnswer> answers, List<Refusal> refusals, List<Ask> further, ProgressLine line) {
     Optional<Detail> detail = Optional.ofNullable(working);
     if (json) {
-      out.print(ReportJson.of(answers, refusals, detail.map(level -> further)));
+      String text = ReportJson.of(answers, refusals, detail.map(level -> further));
+      line.quiet();
+      out.print(text);
       return;
     }
     for (FileAnswer answer : answers) {
       UnitSystem chosen = units == null ? answer.file().units() : units;
-      out.print(check ? CheckLines.of(answer, chosen) : ReportText.of(answer, chosen) + "\n");
-      detail.ifPresent(level -> out.print(WorkedText.of(answer, further, level, chosen)));
+      line.at("answer to " + answer.name());
+      StringBuilder text = new StringBuilder();
+      text.append(check ? CheckLines.of(answer, chosen) : ReportText.of(answer, chosen) + "\n");
+      detail.ifPresent(level -> text.append(WorkedText.of(answer, further, level, chosen)));
+      line.quiet();
+      out.print(text);
     }
     if (!check && !answers.isEmpty()) {
       out.print(Caution.lines());

@@ -8,6 +8,8 @@ import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.device.Member;
 import bellcrank.statics.equilibrium.InternalForces;
 import bellcrank.statics.units.UnitSystem;
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
@@ -18,7 +20,7 @@ final class InsideFiles {
 
   private InsideFiles() {}
 
-  /** Writes the pictures; what cannot be written is told among the refusals. */
+  /** Writes the pictures, into a folder that is made if need be; what cannot be written is told among the refusals. */
   static void write(
       String folder, FileAnswer answer, Optional<UnitSystem> chosen, List<Refusal> refusals) {
     if (answer.cases().size() > 1) {
@@ -53,8 +55,10 @@ final class InsideFiles {
   private static String path(String folder, Member member) {
     String name = member.name().replaceAll("[^\\p{L}\\p{N}]+", "-") + ".svg";
     try {
-      return Path.of(folder).resolve(name).toString();
-    } catch (InvalidPathException e) {
+      Path place = Path.of(folder);
+      Files.createDirectories(place);
+      return place.resolve(name).toString();
+    } catch (IOException | InvalidPathException e) {
       // the writer refuses it by this name
       return folder;
     }

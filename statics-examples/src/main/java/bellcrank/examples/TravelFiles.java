@@ -41,8 +41,7 @@ record TravelFiles(Optional<String> csv, Optional<String> svg) {
         csv.ifPresent(name -> write(name, study.get(), refusals));
         return;
       }
-      refuse(
-          answer, "no drive is stated; --csv and --svg want the keys drive and travel", refusals);
+      refuse(answer, "no drive is stated; " + wants(), refusals);
       return;
     }
     if (answer.cases().size() > 1) {
@@ -62,6 +61,12 @@ record TravelFiles(Optional<String> csv, Optional<String> svg) {
       svg.ifPresent(
           name -> write(name, TravelChart.svg(travel, file.device().name(), units), refusals));
     }
+  }
+
+  private String wants() {
+    return svg.isPresent()
+        ? "--csv and --svg want the keys drive and travel"
+        : "--csv wants the keys drive and travel, a study with samples, or moving loads";
   }
 
   private static void refuse(FileAnswer answer, String why, List<Refusal> refusals) {

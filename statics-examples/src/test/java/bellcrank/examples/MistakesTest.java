@@ -135,7 +135,7 @@ final class MistakesTest {
   void anUnknownCase() {
     assertRefused(
         CommandRun.of("--case", "strom", lever),
-        lever + ": lever: case is \"strom\"; wanted: the name of a case; the nearest is \"storm\"");
+        lever + ": --case: found \"strom\"; wanted: the name of a case; the nearest is \"storm\"");
   }
 
   @Test

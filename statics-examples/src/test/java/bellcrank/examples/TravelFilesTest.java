@@ -60,6 +60,11 @@ final class TravelFilesTest {
     assertThat(CommandRun.of(still, "--svg", file("a.svg")).err())
         .isEqualTo(
             still + ": no drive is stated; --csv and --svg want the keys drive and travel\n");
+    assertThat(CommandRun.of(still, "--csv", file("a.csv")).err())
+        .isEqualTo(
+            still
+                + ": no drive is stated; --csv wants the keys drive and travel, a study with"
+                + " samples, or moving loads\n");
     String held =
         written(
             "held.yaml",

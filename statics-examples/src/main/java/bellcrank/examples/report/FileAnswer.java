@@ -45,6 +45,24 @@ public record FileAnswer(
    */
   public static FileAnswer of(
       String name, DeviceFile file, Optional<String> onlyCase, List<Ask> further) {
+    return of(name, file, onlyCase, further, Watch.NONE);
+  }
+
+  /**
+   * Answers a file and tells what it is busy with, also where studies are worked out later.
+   *
+   * @param name name of the file, as it was given
+   * @param file what the file holds
+   * @param onlyCase the case that is wanted; empty for all
+   * @param further asks beyond those of the file
+   * @param watch hears what is worked out
+   * @return the answers
+   * @throws ModelException if the device has no such case, or an ask names what the device does not
+   *     have or another case than the one that is wanted
+   */
+  public static FileAnswer of(
+      String name, DeviceFile file, Optional<String> onlyCase, List<Ask> further, Watch watch) {
+    watch.at("answer to " + name);
     List<LoadCase> cases =
         onlyCase.map(file.device()::loadCase).map(List::of).orElse(file.device().cases());
     for (Ask ask : further) {
@@ -60,7 +78,7 @@ public record FileAnswer(
     for (LoadCase one : cases) {
       answers.add(answer(file, one, asks));
     }
-    return new FileAnswer(name, file, answers, StudyAnswer.of(file));
+    return new FileAnswer(name, file, answers, StudyAnswer.of(file, watch));
   }
 
   private static CaseAnswer answer(DeviceFile file, LoadCase loadCase, List<Ask> asks) {

@@ -3,6 +3,7 @@ package bellcrank.examples.report;
 import bellcrank.examples.file.CombinationsPlan;
 import bellcrank.examples.file.DeviceFile;
 import bellcrank.examples.file.MovingPlan;
+import bellcrank.examples.file.SearchPlan;
 import bellcrank.examples.file.Studies;
 import bellcrank.examples.file.StudyPlan;
 import bellcrank.statics.device.Ask;
@@ -35,6 +36,7 @@ public final class StudyAnswer {
 
   private final DeviceFile file;
   private final Studies studies;
+  private final Watch watch;
   private final Once<List<Rough>> rough = new Once<>(this::findRough);
   private final Once<Optional<Samples>> samples = new Once<>(this::draw);
   private final Once<List<SearchFound>> searches = new Once<>(this::search);
@@ -42,8 +44,9 @@ public final class StudyAnswer {
   private final Once<Optional<Combined>> combined = new Once<>(this::combine);
   private final Once<List<Moved>> moved = new Once<>(this::move);
 
-  private StudyAnswer(DeviceFile file) {
+  private StudyAnswer(DeviceFile file, Watch watch) {
     this.file = file;
+    this.watch = watch;
     studies = file.inquiries().studies();
   }
 
@@ -98,12 +101,13 @@ public final class StudyAnswer {
    * The studies of a file.
    *
    * @param file the file
+   * @param watch hears what is worked out
    * @return what they come to; empty if nothing is studied
    */
-  public static Optional<StudyAnswer> of(DeviceFile file) {
+  static Optional<StudyAnswer> of(DeviceFile file, Watch watch) {
     return file.inquiries().studies().isEmpty()
         ? Optional.empty()
-        : Optional.of(new StudyAnswer(file));
+        : Optional.of(new StudyAnswer(file, watch));
   }
 
   Studies studies() {
@@ -129,6 +133,7 @@ public final class StudyAnswer {
     bounded.removeAll(unbounded());
     List<Rough> all = new ArrayList<>();
     for (Figure figure : studies.study().map(StudyPlan::figures).orElse(List.of())) {
+      watch.at("worst case of " + figure.text());
       Optional<ToleranceBox> box =
           bounded.isEmpty()
               ? Optional.empty()
@@ -157,8 +162,16 @@ public final class StudyAnswer {
               int threads = Runtime.getRuntime().availableProcessors();
               return sampling
                   .with(Happening.givesWay())
-                  .run(plan.samples(), plan.seed(), threads, Progress.UNWATCHED);
+                  .run(plan.samples(), plan.seed(), threads, progress());
             });
+  }
+
+  private Progress progress() {
+    watch.at("samples");
+    return (done, all) -> {
+      watch.at("samples", done, all);
+      return true;
+    };
   }
 
   /** What was found for each search. */
@@ -167,7 +180,12 @@ public final class StudyAnswer {
   }
 
   private List<SearchFound> search() {
-    return studies.searches().stream().map(one -> SearchFound.of(one, model())).toList();
+    List<SearchFound> found = new ArrayList<>();
+    for (SearchPlan plan : studies.searches()) {
+      watch.at("search " + plan.name());
+      found.add(SearchFound.of(plan, model()));
+    }
+    return List.copyOf(found);
   }
 
   /** The variants side by side. */
@@ -176,6 +194,7 @@ public final class StudyAnswer {
   }
 
   private Optional<Variants> compare() {
+    watch.at("variants");
     return studies.variants().map(plan -> plan.table(model()));
   }
 
@@ -185,6 +204,7 @@ public final class StudyAnswer {
   }
 
   private Optional<Combined> combine() {
+    watch.at("combinations of loads");
     return studies
         .combinations()
         .map(
@@ -198,6 +218,7 @@ public final class StudyAnswer {
   }
 
   private List<Moved> move() {
+    watch.at("moving loads");
     List<Moved> all = new ArrayList<>();
     for (MovingPlan plan : studies.moving()) {
       MovingLoad load = plan.of(file.device());

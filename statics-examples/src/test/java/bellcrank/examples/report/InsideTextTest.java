@@ -83,7 +83,10 @@ final class InsideTextTest {
     CommandRun run = CommandRun.of(board, "--inside", folder.toString());
     assertThat(run.err()).isEmpty();
     assertThat(Files.readString(folder.resolve("board.svg"))).contains("<svg ");
-    String nowhere = folder.resolve("none").toString();
+    Path made = folder.resolve("made").resolve("for it");
+    assertThat(CommandRun.of(board, "--inside", made.toString()).err()).isEmpty();
+    assertThat(made.resolve("board.svg")).exists();
+    String nowhere = folder.resolve("board.yaml").resolve("none").toString();
     assertThat(CommandRun.of(board, "--inside", nowhere).err())
         .contains("cannot be written; wanted: a file in a folder that is there");
     assertThat(CommandRun.of(board, board, "--inside", nowhere).err())
