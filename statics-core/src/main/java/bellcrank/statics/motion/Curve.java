@@ -35,6 +35,21 @@ public record Curve(
     samples = List.copyOf(samples);
   }
 
+  /** An extreme that is so many times as large as all samples is where the number has no bound. */
+  private static final double BOUNDLESS = 1e5;
+
+  /**
+   * Whether the number grows beyond all bounds at an extreme, as a ratio does where what it is
+   * divided by passes through 0. The value of the extreme then only tells how near the search came.
+   *
+   * @param extreme the least or the greatest value of this curve
+   * @return true if it is many times as large as all samples
+   */
+  public boolean isBoundless(Sample extreme) {
+    double largest = samples.stream().mapToDouble(one -> Math.abs(one.value())).max().orElse(0);
+    return largest > 0 && Math.abs(extreme.value()) > BOUNDLESS * largest;
+  }
+
   /**
    * A value on the way.
    *

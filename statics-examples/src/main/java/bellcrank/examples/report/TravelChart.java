@@ -78,6 +78,10 @@ public final class TravelChart {
   }
 
   private String told(Curve curve, Curve.Sample peak) {
+    if (curve.isBoundless(peak)) {
+      return "greatest: without bound, near "
+          + units.format(peak.drive(), answer.plan().dimension(), Amounts.DIGITS);
+    }
     return "greatest: "
         + units.format(peak.value(), curve.dimension(), Amounts.DIGITS)
         + " at "
@@ -119,6 +123,7 @@ public final class TravelChart {
     line.setLineStyle(new BasicStroke(2));
     curve
         .greatest()
+        .filter(peak -> !curve.isBoundless(peak))
         .ifPresent(
             peak -> {
               XYSeries mark =

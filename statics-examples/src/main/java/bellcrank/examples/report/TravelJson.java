@@ -108,6 +108,7 @@ final class TravelJson {
         () -> {
           driveValue(extreme.get().drive());
           page.number("value", extreme.get().value());
+          page.truth("boundless", curve.isBoundless(extreme.get()));
           page.truth("open", answer.isOpen(curve, extreme.get()));
         });
   }

@@ -165,6 +165,9 @@ final class TravelSection {
   }
 
   private String extreme(Curve curve, Curve.Sample extreme, String open) {
+    if (curve.isBoundless(extreme)) {
+      return "without bound, near " + drive(extreme.drive());
+    }
     return amounts.text(extreme.value(), curve.dimension())
         + " at "
         + drive(extreme.drive())

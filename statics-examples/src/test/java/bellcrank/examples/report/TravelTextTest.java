@@ -64,6 +64,46 @@ class TravelTextTest {
   }
 
   @Test
+  void whereARatioPassesBeyondAllBoundsNoNumberIsGivenForIt() {
+    String press =
+        """
+        device: bottle press
+        points: {pivot: [0, 0.6], knee: [0.08, 0.33], plate: [0, 0.06], handle: [0.7, 0.42]}
+        members:
+          upper: {bars: [[pivot, knee], [pivot, handle]]}
+          lower: [knee, plate]
+          ram: {points: [plate]}
+        connections:
+          pivot: {pin: pivot, joins: [upper, ground]}
+          knee: {pin: knee, joins: [upper, lower]}
+          plate: {pin: plate, joins: [lower, ram]}
+          bush: {guide: plate, joins: [ram, ground], along: up}
+        loads: {hand: {force: 150, direction: down, member: upper, at: handle}}
+        seek: {squeeze: {want: force, direction: up, member: ram, at: plate}}
+        advantage: {effort: hand, resistance: squeeze}
+        drive: {turn: upper}
+        travel: {from: -20 deg, to: 10 deg}
+        curves: [advantage.ideal, point(plate).y on ram]
+        """;
+    TravelAnswer answer = parsed(press);
+    DeviceFile file = YamlFiles.parse("format: 1\n" + press);
+    // by hand: the knee stands straight when it has turned by atan(80 / 270) = 16.50 deg
+    assertThat(ReportText.of(FileAnswer.of("a", file, Optional.empty(), List.of()), UnitSystem.SI))
+        .contains(
+            """
+              advantage.ideal: least without bound, near -16.50 deg, greatest without
+                bound, near -16.50 deg
+            """)
+        .contains("  point(plate).y on ram: least 0.03679 m at -16.50 deg, greatest");
+    assertThat(TravelChart.svg(answer, "bottle press", UnitSystem.SI))
+        .contains("greatest: without bound, near -16.50 deg");
+    FileAnswer all = FileAnswer.of("a", file, Optional.empty(), List.of());
+    assertThat(ReportJson.of(List.of(all), List.of(), Optional.empty()))
+        .contains("\"boundless\": true")
+        .contains("\"boundless\": false");
+  }
+
+  @Test
   void aRatioWithoutBoundIsNotGivenAGreatestValue() {
     assertThat(text("press-toggle-closing"))
         .contains("    0.2000         0          –                –\n")
