@@ -141,7 +141,7 @@ final class CombinedSection {
                 + ", and greatest, "
                 + passage(ends.get(1), line, size, start)
                 + ".");
-        page.subitem("influence line, per newton of the load: " + ordinates(line));
+        page.subitem("influence line, per unit of load: " + ordinates(line));
       } else if (one instanceof Influence.None none) {
         page.item(one.ask().text() + " has no influence line: " + none.why().explanation());
       }
@@ -154,16 +154,18 @@ final class CombinedSection {
         at.side().map(one -> one == Side.BEFORE ? "just before " : "just after ").orElse("");
     List<String> places = new ArrayList<>();
     for (double wheel : passage.wheels()) {
-      boolean off = wheel < 0 || wheel > line.length();
-      places.add(off ? "off the way" : values.text(wheel, Dimension.LENGTH));
+      if (wheel >= 0 && wheel <= line.length()) {
+        places.add(values.text(wheel, Dimension.LENGTH));
+      }
     }
+    int all = passage.wheels().size();
     return values.text(clean(at.value(), size), line.dimension())
         + ", with "
-        + (places.size() == 1 ? "the load " : "the wheels ")
-        + side
-        + Listing.of(places)
-        + " from "
-        + start;
+        + (all == 1 ? "the load " : places.size() == 1 ? "one wheel " : "the wheels ")
+        + (places.isEmpty() ? "off the way" : side + Listing.of(places) + " from " + start)
+        + (places.isEmpty() || places.size() == all
+            ? ""
+            : all - places.size() == 1 ? " and one off the way" : " and the others off the way");
   }
 
   private String ordinates(InfluenceLine line) {

@@ -1,11 +1,13 @@
 package bellcrank.examples.report;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
  * A table of text in columns as wide as their widest cell. Where that is too wide for the page, the
- * widest columns of words are narrowed and their cells broken into lines.
+ * widest columns of words are narrowed and their cells broken into lines, words themselves only if
+ * there is no other way.
  */
 final class Table {
 
@@ -70,21 +72,43 @@ final class Table {
       }
       total += widths[column];
     }
-    for (int over = total - page; over > 0; over--) {
-      int widest = widestOfWords(widths);
+    int[] whole = new int[widths.length];
+    Arrays.setAll(whole, this::longestWord);
+    int[] broken = new int[widths.length];
+    Arrays.fill(broken, NARROWEST);
+    int over = narrow(widths, whole, total - page);
+    narrow(widths, broken, over);
+    return widths;
+  }
+
+  /** Takes columns from the widest ones, none below its least width; what is left over. */
+  private int narrow(int[] widths, int[] least, int columns) {
+    int over = columns;
+    while (over > 0) {
+      int widest = widestOfWords(widths, least);
       if (widest < 0) {
         break;
       }
       widths[widest]--;
+      over--;
     }
-    return widths;
+    return over;
+  }
+
+  /** Characters of the longest word in a column. */
+  private int longestWord(int column) {
+    int longest = Math.max(NARROWEST, Wrapping.longestWord(heads.get(column)));
+    for (List<String> row : rows) {
+      longest = Math.max(longest, Wrapping.longestWord(row.get(column)));
+    }
+    return longest;
   }
 
   /** The widest column that can still be narrowed, or −1. */
-  private int widestOfWords(int[] widths) {
+  private int widestOfWords(int[] widths, int[] least) {
     int widest = -1;
     for (int column = 0; column < widths.length; column++) {
-      boolean breaks = kinds.get(column) == Kind.WORDS && widths[column] > NARROWEST;
+      boolean breaks = kinds.get(column) == Kind.WORDS && widths[column] > least[column];
       if (breaks && (widest < 0 || widths[column] > widths[widest])) {
         widest = column;
       }

@@ -16,6 +16,15 @@ final class Wrapping {
     return text.codePointCount(0, text.length());
   }
 
+  /** Number of characters of the longest word, which is what no line has to break. */
+  static int longestWord(String text) {
+    int longest = 0;
+    for (String word : text.strip().split("\\s+", -1)) {
+      longest = Math.max(longest, length(word));
+    }
+    return longest;
+  }
+
   /** Lines of at most {@code width} characters; a longer word is cut. At least one line. */
   static List<String> lines(String text, int width) {
     List<String> lines = new ArrayList<>();
