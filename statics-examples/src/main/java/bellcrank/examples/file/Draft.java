@@ -80,14 +80,19 @@ final class Draft {
   /** Name of the point at a key. */
   String place(String key) {
     return spot(key, "the name of a point, or coordinates such as [0.5, 2]")
-        .map(spot -> place(spot, key))
+        .map(this::place)
         .orElse("");
   }
 
   /** Name of the point at a spot. */
-  String place(Spot spot, String field) {
+  String place(Spot spot) {
+    return orFail(reading.points().place(spot, reading.values(), reading.device()), "");
+  }
+
+  /** Name of the point at a spot; one made of coordinates is called by the part and by a word. */
+  String place(Spot spot, String word) {
     return orFail(
-        reading.points().place(spot, part, field, reading.values(), reading.device()), "");
+        reading.points().place(spot, part + " " + word, reading.values(), reading.device()), "");
   }
 
   /** Names of the two points at a key. */
@@ -103,7 +108,7 @@ final class Draft {
       sound = false;
       return List.of("", "");
     }
-    return items.get().stream().map(spot -> place(spot, key)).toList();
+    return items.get().stream().map(this::place).toList();
   }
 
   /** Where a point is that was read before. */

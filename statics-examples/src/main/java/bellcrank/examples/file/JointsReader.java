@@ -43,8 +43,7 @@ final class JointsReader {
                 Optional<String> point =
                     reading
                         .points()
-                        .place(
-                            named.value(), named.text(), "at", reading.values(), reading.device());
+                        .place(named.value(), reading.values(), reading.device());
                 joint(named.text(), named.name(), point);
               }
             });

@@ -52,14 +52,14 @@ final class MembersReader {
     reading.index().add(PartIndex.Section.MEMBER, named.text(), named.name(), Optional.of(fields));
     Draft draft = new Draft(reading, named.text(), named.name(), fields);
     if (named.value().isItems()) {
-      List<Bar> chain = bars(draft, named.value(), "bars");
+      List<Bar> chain = bars(draft, named.value());
       return draft.made(() -> new Member(named.text(), List.of(), chain, List.of(), 1));
     }
     if (!named.value().isFields()) {
       draft.fail();
     }
     List<String> points = places(draft, "points", "point ");
-    List<Bar> bars = fields.find("bars").map(spot -> bars(draft, spot, "bars")).orElse(List.of());
+    List<Bar> bars = fields.find("bars").map(spot -> bars(draft, spot)).orElse(List.of());
     List<String> outline = places(draft, "outline", "corner ");
     int count = draft.count();
     Optional<Member> member =
@@ -82,13 +82,13 @@ final class MembersReader {
     return places;
   }
 
-  private List<Bar> bars(Draft draft, Spot spot, String field) {
+  private List<Bar> bars(Draft draft, Spot spot) {
     List<Spot> items = draft.orFail(spot.items(CHAIN), List.of());
     List<Bar> bars = new ArrayList<>();
     if (!items.isEmpty() && items.stream().allMatch(this::isPair)) {
       for (Spot pair : items) {
         List<Spot> ends = pair.itemsIfAny();
-        bar(draft, pair, draft.place(ends.get(0), field), draft.place(ends.get(1), field), bars);
+        bar(draft, pair, draft.place(ends.get(0)), draft.place(ends.get(1)), bars);
       }
       return bars;
     }
@@ -99,9 +99,9 @@ final class MembersReader {
       draft.fail();
       return bars;
     }
-    String before = draft.place(items.get(0), field);
+    String before = draft.place(items.get(0));
     for (Spot item : items.subList(1, items.size())) {
-      String next = draft.place(item, field);
+      String next = draft.place(item);
       bar(draft, item, before, next, bars);
       before = next;
     }
@@ -146,7 +146,7 @@ final class MembersReader {
             ? fields.need("value", "a force such as 60 N or a mass such as 12 kg")
             : Optional.of(spot);
     double mass = draft.orFail(value.flatMap(reading.values()::mass), 1.0);
-    Optional<String> at = fields.find("at").map(place -> draft.place(place, "at"));
+    Optional<String> at = fields.find("at").map(draft::place);
     draft
         .made(() -> new Weight(name, member, at, mass))
         .filter(weight -> free && memberRead)

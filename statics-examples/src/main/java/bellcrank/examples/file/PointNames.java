@@ -3,17 +3,16 @@ package bellcrank.examples.file;
 import bellcrank.statics.device.DeviceBuilder;
 import bellcrank.statics.device.ModelException;
 import bellcrank.statics.geometry.Point;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** The points of the file: stated ones, and those made of coordinates that stand in their place. */
 final class PointNames {
 
   private final Map<String, Optional<Point>> places = new LinkedHashMap<>();
-  private final Map<String, Integer> taken = new HashMap<>();
   private boolean whole = true;
 
   /** Says that points are missing that could not be read; unknown names are no fault then. */
@@ -57,9 +56,13 @@ final class PointNames {
     return spot.isItems() ? values.coordinates(spot) : named(spot).flatMap(this::find);
   }
 
-  /** The name of the place at a spot; for coordinates a point {@code part field} is made. */
-  Optional<String> place(
-      Spot spot, String part, String field, Values values, DeviceBuilder device) {
+  /** The name of the place at a spot; coordinates make a point that is called as they stand. */
+  Optional<String> place(Spot spot, Values values, DeviceBuilder device) {
+    return place(spot, asWritten(spot), values, device);
+  }
+
+  /** The name of the place at a spot; coordinates make a point of a given name. */
+  Optional<String> place(Spot spot, String base, Values values, DeviceBuilder device) {
     if (!spot.isItems()) {
       return named(spot);
     }
@@ -67,10 +70,12 @@ final class PointNames {
     if (point.isEmpty()) {
       return Optional.empty();
     }
-    String base = part + " " + field;
     String name = base;
-    while (isKnown(name)) {
-      name = base + " " + taken.merge(base, 2, (before, two) -> before + 1);
+    for (int number = 2; isKnown(name); number++) {
+      if (find(name).equals(point)) {
+        return Optional.of(name);
+      }
+      name = base + " " + number;
     }
     try {
       device.point(name, point.get());
@@ -80,5 +85,12 @@ final class PointNames {
     }
     place(name, point.get());
     return Optional.of(name);
+  }
+
+  /** Coordinates such as {@code [0.5, 2]}; a name has no double quote, so inches are spelt. */
+  private static String asWritten(Spot spot) {
+    return spot.itemsIfAny().stream()
+        .map(item -> item.textIfAny().orElse("").replace("\"", " in"))
+        .collect(Collectors.joining(", ", "[", "]"));
   }
 }

@@ -18,7 +18,7 @@ final class TargetReader {
 
   /** The target; a member's place may be left out only if it is not needed. */
   Target read(Draft draft, boolean placeNeeded) {
-    Optional<String> at = draft.fields().find("at").map(spot -> draft.place(spot, "at"));
+    Optional<String> at = draft.fields().find("at").map(draft::place);
     Optional<Spot> joint = draft.fields().find("joint");
     if (joint.isPresent()) {
       if (draft.has("member")) {
@@ -79,7 +79,7 @@ final class TargetReader {
       draft.fail();
       return Optional.empty();
     }
-    return at.map(spot -> draft.place(spot, "at"));
+    return at.map(draft::place);
   }
 
   private Optional<String> screw(Spot spot) {

@@ -38,7 +38,7 @@ final class UnknownReader {
         yield draft.made(() -> new FindUnknown.Move(points, along));
       }
       case "place" -> {
-        String point = draft.place(main, "place");
+        String point = draft.place(main);
         Direction along = draft.direction("along", draft.placed(point));
         Optional<String> from =
             draft.has("measured from")
@@ -69,14 +69,14 @@ final class UnknownReader {
   /** The name of a point, or a list of names. */
   private static List<String> places(Draft draft, Spot spot, String key) {
     if (!spot.isItems()) {
-      return List.of(draft.place(spot, key));
+      return List.of(draft.place(spot));
     }
     List<Spot> items = spot.itemsIfAny();
     if (items.isEmpty()) {
       spot.report("the name of a point, or several");
       draft.fail();
     }
-    return items.stream().map(item -> draft.place(item, key)).toList();
+    return items.stream().map(draft::place).toList();
   }
 
   private Optional<FindUnknown> load(Draft draft, Spot spot, String key) {

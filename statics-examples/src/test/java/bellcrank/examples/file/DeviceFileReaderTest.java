@@ -6,12 +6,14 @@ import bellcrank.statics.device.Ask;
 import bellcrank.statics.device.Bar;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.EffortAndResistance;
+import bellcrank.statics.device.End;
 import bellcrank.statics.device.Force;
 import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.device.Member;
 import bellcrank.statics.device.Pin;
 import bellcrank.statics.device.Sought;
 import bellcrank.statics.device.Weight;
+import bellcrank.statics.device.Strut;
 import bellcrank.statics.geometry.Direction;
 import bellcrank.statics.geometry.Point;
 import bellcrank.statics.geometry.Vector;
@@ -194,10 +196,10 @@ class DeviceFileReaderTest {
             """
             format: 1
             device: lever
-            points: {hand at: [9, 9]}
+            points: {hand at: [9, 9], "[1, 1]": [8, 8]}
             members:
               lever: [[0, 0], [2, 0]]
-              other: {bars: [[hand at, [1, 1]]], weight: {value: 2 kg, at: [5, 5]}}
+              other: {bars: [[hand at, [1, 1]]], weight: {value: 2 kg, at: [4' 2", 5]}}
             joints: {knot: [7, 7]}
             connections:
               stay: {strut: [[0, 0], [0, 1]], joins: [lever, ground]}
@@ -207,17 +209,20 @@ class DeviceFileReaderTest {
     assertThat(device.points().keySet())
         .containsExactly(
             "hand at",
-            "knot at",
-            "lever bars",
-            "lever bars 2",
-            "other bars",
-            "other weight at",
-            "stay strut",
-            "stay strut 2",
-            "hand at 2");
-    assertThat(device.members().get(1).bars()).containsExactly(new Bar("hand at", "other bars"));
+            "[1, 1]",
+            "[7, 7]",
+            "[0, 0]",
+            "[2, 0]",
+            "[1, 1] 2",
+            "[4' 2 in, 5]",
+            "[0, 1]",
+            "[1, 0]");
+    // what stands where a point was made already is at that point
+    assertThat(device.connection("stay").orElseThrow())
+        .isEqualTo(new Strut("stay", End.of("lever", "[0, 0]"), End.of("ground", "[0, 1]"), 0));
+    assertThat(device.members().get(1).bars()).containsExactly(new Bar("hand at", "[1, 1] 2"));
     assertThat(device.load("hand"))
-        .hasValue(new Force("hand", "lever", "hand at 2", Vector.of(0, 1)));
+        .hasValue(new Force("hand", "lever", "[1, 0]", Vector.of(0, 1)));
   }
 
   /** A corner is told by its number in the outline, whichever of the others have names. */

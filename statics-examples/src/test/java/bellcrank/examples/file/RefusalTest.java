@@ -448,8 +448,8 @@ class RefusalTest {
   @Test
   void aLimitMayMoveALoadBetweenCoordinates() {
     DeviceFile file = Reads.file(LOADED + "limits: {l: {move: hand, from: [0, 0], to: [1, 0]}}\n");
-    assertThat(file.limits()).containsEntry("l", Variation.place("hand", "l from", "l to"));
-    assertThat(file.device().points()).containsKeys("l from", "l to");
+    assertThat(file.limits()).containsEntry("l", Variation.place("hand", "[0, 0]", "[1, 0]"));
+    assertThat(file.device().points()).containsKeys("[0, 0]", "[1, 0]");
   }
 
   @Test

@@ -75,7 +75,7 @@ class TravelReaderTest {
             travel: {from: 0, to: 90, meets: [{point: B, of: m, edge: [[0, 500], C], against: k}]}
             curves: [turn, point(B).y, rope.length per rope.length]
             """);
-    assertThat(plan.meetings()).containsExactly(new Meeting("m", "B", "k", "meeting 1 edge", "C"));
+    assertThat(plan.meetings()).containsExactly(new Meeting("m", "B", "k", "[0, 500]", "C"));
     assertThat(plan.curves()).hasSize(3);
   }
 
