@@ -15,14 +15,18 @@ final class HaulCheck {
   static double positive(String part, String field, double value) {
     if (!(value >= SMALLEST && value <= LARGEST)) {
       throw new ModelException(
-          part, field, value, "a number above 0, from " + SMALLEST + " to " + LARGEST);
+          part,
+          field,
+          value,
+          value > 0 ? "a number from " + SMALLEST + " to " + LARGEST : "a number above 0");
     }
     return value;
   }
 
   static double notNegative(String part, String field, double value) {
     if (!(value >= 0 && value <= LARGEST)) {
-      throw new ModelException(part, field, value, "0 or more, at most " + LARGEST);
+      throw new ModelException(
+          part, field, value, value > 0 ? "0 or more, at most " + LARGEST : "0 or more");
     }
     return value + 0.0;
   }

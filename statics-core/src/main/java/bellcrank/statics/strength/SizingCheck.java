@@ -83,6 +83,15 @@ final class SizingCheck {
   }
 
   private void column(ColumnEnds ends) {
+    if (member(ends.part()).isEmpty() && connection(ends.part()).isEmpty()) {
+      List<String> known = new ArrayList<>(names());
+      device.connections().stream()
+          .filter(Strut.class::isInstance)
+          .map(Connection::name)
+          .forEach(known::add);
+      unknown("column", "part", ends.part(), "a member or strut of the device", known);
+      return;
+    }
     if (ends.from().isEmpty()) {
       if (!(connection(ends.part()).orElse(null) instanceof Strut)) {
         problems.add(
@@ -169,7 +178,7 @@ final class SizingCheck {
 
   private void unknown(String part, String field, String name, String kind, List<String> known) {
     String hint =
-        NearestName.of(name, known).map(near -> "; did you mean \"" + near + "\"?").orElse("");
+        NearestName.of(name, known).map(near -> "; the nearest is \"" + near + '"').orElse("");
     problems.add(
         new Problem(
             part, field, '"' + name + '"', kind + " (" + String.join(", ", known) + ")" + hint));

@@ -124,7 +124,9 @@ final class InputText {
       return new MaterialNumber(Optional.empty(), only(rest));
     }
     Optional<String> near = NearestName.of(what, known());
-    throw fail(near.map(one -> "a number; the nearest is \"" + one + '"').orElse(words()));
+    throw fail(
+        near.map(one -> "a number of the device; the nearest is \"" + one + " of …\"")
+            .orElse(words()));
   }
 
   private static List<String> known() {

@@ -12,7 +12,7 @@ import java.util.Optional;
  * <p>Distance is the number of letters put in, left out, changed, or swapped with their neighbour
  * (Damerau 1964, Levenshtein 1966; the restricted form, in which no letter is edited twice; from
  * memory), upper and lower case being the same. A name is near when the distance is at most a third
- * of the mistyped name's length, or 1.
+ * of the mistyped name's length, or 1, and they have a letter in common.
  */
 public final class NearestName {
   private NearestName() {}
@@ -40,6 +40,9 @@ public final class NearestName {
         continue;
       }
       int distance = distance(folded, candidate);
+      if (distance == Math.max(folded.length(), candidate.length()) && distance > 0) {
+        continue;
+      }
       if (distance < best) {
         nearest.clear();
         best = distance;

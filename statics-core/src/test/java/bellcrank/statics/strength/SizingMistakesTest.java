@@ -61,8 +61,8 @@ class SizingMistakesTest {
   void partsAndBarsThatTheDeviceLacks() {
     refused(
         EMPTY.with("levr", BAR, STEEL),
-        "sizing: part is \"levr\"; wanted: a member or strut of the device (lever, prop); did you"
-            + " mean \"lever\"?");
+        "sizing: part is \"levr\"; wanted: a member or strut of the device (lever, prop); the"
+            + " nearest is \"lever\"");
     refused(
         EMPTY.with("prp", new Bar("a", "b"), BAR, STEEL),
         "sizing: member is \"prp\"; wanted: a member of the device (lever)");
@@ -80,9 +80,13 @@ class SizingMistakesTest {
         EMPTY.with(ColumnEnds.pinned("prop", "end", "floor")),
         "column: member is \"prop\"; wanted: a member of the device (lever)");
     refused(
+        EMPTY.with(ColumnEnds.pinned("prob")),
+        "column: part is \"prob\"; wanted: a member or strut of the device (lever, prop); the"
+            + " nearest is \"prop\"");
+    refused(
         EMPTY.with(ColumnEnds.pinned("lever", "hinge", "ende")),
-        "lever: column is \"ende\"; wanted: a point of the device (hinge, end, floor); did you mean"
-            + " \"end\"?");
+        "lever: column is \"ende\"; wanted: a point of the device (hinge, end, floor); the nearest"
+            + " is \"end\"");
     refused(
         EMPTY.with(ColumnEnds.pinned("lever", "end", "floor")),
         "lever: column is end to floor; wanted: a straight stretch with bars on it");
@@ -108,7 +112,7 @@ class SizingMistakesTest {
   void pins() {
     refused(
         EMPTY.with(joint("hing")),
-        "pin joint: pin is \"hing\"; wanted: a pin of the device (hinge); did you mean \"hinge\"?");
+        "pin joint: pin is \"hing\"; wanted: a pin of the device (hinge); the nearest is \"hinge\"");
     refused(
         EMPTY.with(joint("hinge", plate("prop"))),
         "hinge: body is \"prop\"; wanted: a body of hinge (lever, ground)");
@@ -213,8 +217,8 @@ class SizingMistakesTest {
         "wet: share is 1.2; wanted: above 0 and at most 1");
     refused(
         EMPTY.with(new ChainSeat("notch", "prop", "levr", Direction.UP, 1, 0)),
-        "notch: body is \"levr\"; wanted: a body of prop (lever, ground); did you mean"
-            + " \"lever\"?");
+        "notch: body is \"levr\"; wanted: a body of prop (lever, ground); the nearest"
+            + " is \"lever\"");
     refused(
         EMPTY.with(new ChainSeat("notch", "chain", "lever", Direction.UP, 1, 0)),
         "notch: part is \"chain\"; wanted: a connection of the device (hinge, prop)");
@@ -231,8 +235,8 @@ class SizingMistakesTest {
   void severalMistakes() {
     refused(
         EMPTY.with("levr", BAR, STEEL).with(Rating.of("chain", 1, "tag")),
-        "sizing: part is \"levr\"; wanted: a member or strut of the device (lever, prop); did you"
-            + " mean \"lever\"?\nchain: part is \"chain\"; wanted: a connection of the device"
+        "sizing: part is \"levr\"; wanted: a member or strut of the device (lever, prop); the"
+            + " nearest is \"lever\"\nchain: part is \"chain\"; wanted: a connection of the device"
             + " (hinge, prop)");
   }
 

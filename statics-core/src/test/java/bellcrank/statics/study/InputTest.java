@@ -311,7 +311,7 @@ class InputTest {
             "everything: friction is \"heal\"; wanted: the name of a part with a stated friction; the"
                 + " nearest is \"heel\"");
     assertThatThrownBy(() -> Input.parse("fricton of heel"))
-        .hasMessageContaining("the nearest is \"friction\"");
+        .hasMessageContaining("the nearest is \"friction of …\"");
   }
 
   @ParameterizedTest

@@ -37,7 +37,13 @@ class NearestNameTest {
   void isTheFirstOfEquallyNearNames() {
     assertThat(NearestName.of("repe", PARTS)).contains("rope");
     assertThat(NearestName.all("repe", PARTS)).containsExactly("rope", "rape");
-    assertThat(NearestName.of("r", List.of("a", "b"))).contains("a");
+    assertThat(NearestName.of("re", List.of("ra", "be"))).contains("ra");
+  }
+
+  @Test
+  void isNoneWithWhichItHasNoLetterInCommon() {
+    assertThat(NearestName.of("r", List.of("a", "b"))).isEmpty();
+    assertThat(NearestName.of("r", List.of("ra", "R"))).contains("R");
   }
 
   @Test

@@ -99,6 +99,13 @@ final class Fields {
               spot.report("the key " + Excerpt.quoted(key), DECIMALS);
               return;
             }
+            int colon = key.indexOf(':');
+            if (colon > 0 && allowed.contains(key.substring(0, colon))) {
+              spot.report(
+                  "the key " + Excerpt.quoted(key),
+                  "a blank behind the colon of " + Excerpt.quoted(key.substring(0, colon)));
+              return;
+            }
             spot.report(
                 "the key " + Excerpt.quoted(key),
                 near.map(one -> "a known key; the nearest is " + Excerpt.quoted(one))

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** Looks at the beginning of a line of which the parser complains. */
+/** Looks at the beginning of a line of which the parser complains, or of the one before it. */
 final class IndentedLine {
 
   /** A key in front of its colon, with no sign in it that means something to YAML. */
@@ -14,7 +14,37 @@ final class IndentedLine {
 
   private static final Pattern INDENTATION = Pattern.compile("[ \t]*+");
 
+  /** A key that is followed by its value at once, without a colon. */
+  private static final Pattern NO_COLON = Pattern.compile(KEY.pattern() + "(?<=\\s)[\\[{]");
+
+  /** A key whose colon is followed by its value at once, without a blank. */
+  private static final Pattern NO_BLANK = Pattern.compile(KEY.pattern() + ":[^\\s/:]");
+
   private IndentedLine() {}
+
+  /** Where a colon is missing between a key and its list or mapping. */
+  static Optional<Mark> withoutColon(String text, Mark complaint) {
+    return end(NO_COLON, text, complaint);
+  }
+
+  /** Where a blank is missing behind the colon of a key. */
+  static Optional<Mark> withoutBlank(String text, Mark complaint) {
+    return end(NO_BLANK, text, complaint);
+  }
+
+  /** The last sign that a pattern takes of the line of a complaint or the one before it. */
+  private static Optional<Mark> end(Pattern pattern, String text, Mark complaint) {
+    List<String> lines = text.lines().toList();
+    for (int line = complaint.line(); line >= Math.max(1, complaint.line() - 1); line--) {
+      if (line <= lines.size()) {
+        Matcher matcher = pattern.matcher(lines.get(line - 1));
+        if (matcher.lookingAt()) {
+          return Optional.of(new Mark(line, matcher.end()));
+        }
+      }
+    }
+    return Optional.empty();
+  }
 
   /** Where the tab is, if the line of a complaint or the one before it is indented with one. */
   static Optional<Mark> tab(String text, Mark complaint) {

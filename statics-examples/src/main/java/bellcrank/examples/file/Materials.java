@@ -11,6 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The materials that a file can name: its own, and the rows of the material table.
@@ -76,9 +77,16 @@ public record Materials(Map<String, Material> own) {
         "material",
         '"' + name + '"',
         NearestName.of(name, known)
+            .or(() -> near(name, known))
             .map(near -> "a material of the file or of the table; the nearest is \"" + near + '"')
             .orElseGet(
                 () -> "a material of the file or a row of the material table" + alike(name)));
+  }
+
+  /** The name whose first word, such as a grade without its standard, is the nearest. */
+  private static Optional<String> near(String name, List<String> known) {
+    List<String> grades = known.stream().map(one -> one.split(" ", 2)[0]).toList();
+    return NearestName.of(name, grades).map(grades::indexOf).map(known::get);
   }
 
   /** The rows whose names hold what was written, such as all editions of one grade. */

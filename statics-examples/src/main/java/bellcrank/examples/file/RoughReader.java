@@ -76,7 +76,11 @@ final class RoughReader {
       default ->
           values(main, input, 3, "least, likeliest and greatest value, such as [0.3, 0.4, 0.5]")
               .flatMap(
-                  at -> made(main, one -> new Spread.Triangular(at.get(0), at.get(1), at.get(2))));
+                  at ->
+                      at.get(0) <= at.get(1) && at.get(1) <= at.get(2)
+                          ? made(
+                              main, one -> new Spread.Triangular(at.get(0), at.get(1), at.get(2)))
+                          : main.refuse("least, likeliest and greatest value, in this order"));
     };
   }
 

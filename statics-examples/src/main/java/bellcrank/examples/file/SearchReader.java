@@ -124,12 +124,30 @@ final class SearchReader {
             .map(Free::input)
             .filter(one -> spot.get().textIfAny().filter(one.text()::equals).isPresent())
             .findFirst();
+    if (input.isEmpty() && changes(draft, spot.get())) {
+      // what is wrong with its bounds is reported there
+      draft.fail();
+      return Optional.empty();
+    }
     Optional<Figure> figure = input.isPresent() ? Optional.empty() : numbers.figure(spot.get());
     if (input.isEmpty() && figure.isEmpty()) {
       draft.fail();
       return Optional.empty();
     }
     return Optional.of(new SearchPlan.Aim(greatest.isPresent(), figure, input));
+  }
+
+  /** Whether a text is one of the numbers that change, whether or not it could be read. */
+  private static boolean changes(Draft draft, Spot spot) {
+    return draft
+        .fields()
+        .find("change")
+        .filter(Spot::isFields)
+        .flatMap(change -> change.fields(""))
+        .map(Fields::named)
+        .orElse(List.of())
+        .stream()
+        .anyMatch(named -> spot.textIfAny().filter(named.text()::equals).isPresent());
   }
 
   private List<Goal> goals(Draft draft) {
@@ -161,6 +179,10 @@ final class SearchReader {
     int stated = fields.present(FileKeys.GOAL).size();
     long read = most.stream().count() + least.stream().count() + equal.stream().count();
     if (read < stated) {
+      return Optional.empty();
+    }
+    if (stated == 0 && !fields.named().isEmpty()) {
+      // other keys are reported as such
       return Optional.empty();
     }
     if (stated == 0 || (equal.isPresent() && stated > 1)) {

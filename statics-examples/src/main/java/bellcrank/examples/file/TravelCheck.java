@@ -15,6 +15,7 @@ import bellcrank.statics.device.Strut;
 import bellcrank.statics.device.Subject;
 import bellcrank.statics.motion.Drive;
 import bellcrank.statics.motion.Meeting;
+import bellcrank.statics.units.NearestName;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -55,7 +56,8 @@ final class TravelCheck {
   private void drive(Drive drive) {
     if (drive instanceof Drive.Turn turn) {
       if (!isMember(turn.member())) {
-        problem(DRIVE, "turn", turn.member(), "the name of a member");
+        String wanted = "the name of a member" + near(turn.member(), members());
+        problem(DRIVE, "turn", turn.member(), wanted);
         return;
       }
       boolean known = turn.other().equals(Ground.NAME) || isMember(turn.other());
@@ -68,12 +70,25 @@ final class TravelCheck {
           || found instanceof Line
           || found instanceof Reeving
           || found instanceof Screw)) {
+        List<String> known = device.connections().stream().map(Connection::name).toList();
+        String wanted = "the name of a strut, line, reeving or screw";
         problem(
-            DRIVE, "length", length.connection(), "the name of a strut, line, reeving or screw");
+            DRIVE,
+            "length",
+            length.connection(),
+            found == null ? wanted + near(length.connection(), known) : wanted);
       }
     } else if (drive instanceof Drive.Slide slide) {
       moving(DRIVE, "slide", slide.body(), slide.point());
     }
+  }
+
+  private List<String> members() {
+    return device.members().stream().map(Member::name).toList();
+  }
+
+  private static String near(String wrong, List<String> known) {
+    return NearestName.of(wrong, known).map(one -> "; the nearest is \"" + one + '"').orElse("");
   }
 
   private boolean isMember(String name) {

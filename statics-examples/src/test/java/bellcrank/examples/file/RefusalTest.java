@@ -71,6 +71,28 @@ class RefusalTest {
                 + " or items that go with it");
   }
 
+  /** The parser complains of the line after; what is missing is told where it is missing. */
+  @Test
+  void aKeyWithoutItsColonOrItsBlankIsTold() {
+    String colon =
+        ": file: found a key without a colon; wanted: a colon and a blank behind the key, as in"
+            + " a: [0, 1]";
+    assertThat(Reads.problems("points {a: [0, 0]}\nb: c")).containsExactly("1:8" + colon);
+    assertThat(Reads.problems("p:\n  a [0, 0]\n  b: [1, 0]")).containsExactly("2:5" + colon);
+    assertThat(Reads.problems("p:\n  a: [0, 0]\n  b [1, 0]\nc: d"))
+        .containsExactly("3:5" + colon);
+    String blank =
+        ": file: found a colon without a blank; wanted: a blank behind the colon of a key, as in"
+            + " a: [0, 1]";
+    assertThat(Reads.problems("p:\n  a:[0, 0]\n  b: [1, 0]")).containsExactly("2:5" + blank);
+    assertThat(Reads.problems("p:{a: [0, 0]}\nb: c")).containsExactly("1:3" + blank);
+    assertThat(Reads.problems(BEGIN.replace("members: {m: ", "members: {m: {weight:2 kg, bars: ")))
+        .isNotEmpty();
+    assertThat(Reads.problems("p: {a: [0, 0]\nb: {c: d}\n"))
+        .containsExactly(
+            "2:1: file: found a mapping without its end, begun in line 1; wanted: a comma or }");
+  }
+
   @Test
   void anchorsAliasesTagsAndSecondDocumentsAreRefused() {
     String plain = BEGIN + "note: hello\n";
@@ -157,7 +179,7 @@ class RefusalTest {
         "loads: {f: {couple: 3, member: C}}¦loads → f → member: found \"C\"; wanted: the name of a"
             + " member; for a joint write joint: C",
         "loads: {f: {force: 3, direction: up, joint: m}}¦loads → f → joint: found \"m\"; wanted:"
-            + " the name of a joint or pin; the nearest is \"C\"",
+            + " the name of a joint or pin: C",
         "loads: {f: {force: 3, direction: up, joint: C, member: m}}¦loads → f → joint: found member"
             + " and joint; wanted: one of them",
         "loads: {f: {force: 3, direction: up, member: m}}¦loads → f: found no key at; wanted: the"
@@ -302,8 +324,7 @@ class RefusalTest {
             one ->
                 assertThat(one)
                     .endsWith(
-                        "ask: found \"d\" in \"f.couple in d\"; wanted: the name of a case; the"
-                            + " nearest is \"c\""));
+                        "ask: found \"d\" in \"f.couple in d\"; wanted: the name of a case: c"));
     assertThat(Reads.problems(BEGIN + "ask: [f.couple in \"all loads\"]\nloads: {f: 3}\n"))
         .hasSize(1);
   }
@@ -351,7 +372,7 @@ class RefusalTest {
             + " a point of a member: hand",
         "{move: hand, from: A}¦: found no key to; wanted: the name of a point, or coordinates such as"
             + " [0.5, 2]",
-        "{move: hand, from: A, to: D}¦to: found \"D\"; wanted: the name of a point; the nearest is \"A\"",
+        "{move: hand, from: A, to: D}¦to: found \"D\"; wanted: the name of a point: A, B, C, A again",
         "{move: hand, from: A, to: A}¦: found \"A\"; wanted: two different points",
         "{move: hand, from: A, to: A again}¦move: found \"A–A again\"; wanted: two points at"
             + " different places"

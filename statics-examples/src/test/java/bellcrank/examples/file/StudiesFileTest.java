@@ -48,6 +48,29 @@ final class StudiesFileTest {
     return Reads.problems(DEVICE + keys);
   }
 
+  /** One slip is one message: what follows from it is not told as well. */
+  @Test
+  void slipsAreToldOnceAndWithWhatWasMeant() {
+    assertThat(problems("search: {short: {change: {x of grip: [2 m, 1 m]}, least: x of grip}}\n"))
+        .containsExactly(
+            "11:38: search → short → change → x of grip: found bounds 2 m to 1 m; wanted: the least"
+                + " one first, the other above it");
+    assertThat(
+            problems(
+                "search: {short: {change: {x of grip: [1 m, 2 m]}, goals: {push: {most: 3}}}}\n"))
+        .containsExactly(
+            "11:66: search → short → goals → push → most: found the key \"most\"; wanted: one of the"
+                + " keys at most, at least, equals");
+    assertThat(problems("rough: {sise of hand: {within: 1 N}}\n" + STUDY))
+        .containsExactly(
+            "11:9: rough → sise of hand: found \"sise of hand\"; wanted: a number of the device; the"
+                + " nearest is \"size of …\"");
+    assertThat(problems("rough: {size of hand: {triangular: [2 N, 1 N, 3 N]}}\n" + STUDY))
+        .containsExactly(
+            "11:36: rough → size of hand → triangular: found [2 N, 1 N, 3 N]; wanted: least,"
+                + " likeliest and greatest value, in this order");
+  }
+
   @Test
   void nothingIsStudiedUnlessItIsStated() {
     assertThat(read("")).isEqualTo(Studies.NOTHING);
@@ -207,8 +230,8 @@ final class StudiesFileTest {
         "rough: {y of ram: {within: 5 %}}¦11:28: rough → y of ram → within: found \"5 %\"¦a share of"
             + " 0 is nothing",
         "rough: {x of ram: {normal: -1}}¦11:28: rough → x of ram → normal: ¦above 0",
-        "rough: {x of ram: {triangular: [200, 100, 300]}}¦11:32: rough → x of ram → triangular: ¦a"
-            + " number between the bounds",
+        "rough: {x of ram: {triangular: [200, 100, 300]}}¦11:32: rough → x of ram → triangular: ¦least,"
+            + " likeliest and greatest value, in this order",
         "rough: {distance of ram from hinge: {within: 5}, x of ram: {within: 5}}¦11:8: rough: found"
             + " value¦x of ram leaves as it is",
         "rough: {x of ram: {within: 1e-18}}¦11:8: rough: found spread¦shows beside its value",
