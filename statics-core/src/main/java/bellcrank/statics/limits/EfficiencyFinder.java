@@ -84,7 +84,7 @@ final class EfficiencyFinder {
     if (stuck instanceof Answer.Value) {
       return stuck;
     }
-    Device smooth = WithConnection.smooth(device);
+    Device smooth = SmoothDevice.of(device);
     return Balance.of(smooth, balance.loadCase(), balance.pose()).ratioOfEqualWork();
   }
 

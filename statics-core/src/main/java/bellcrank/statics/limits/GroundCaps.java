@@ -3,6 +3,7 @@ package bellcrank.statics.limits;
 import bellcrank.statics.device.Connection;
 import bellcrank.statics.device.ContactBase;
 import bellcrank.statics.device.Device;
+import bellcrank.statics.device.DeviceDraft;
 import bellcrank.statics.equilibrium.internal.Assembly;
 import bellcrank.statics.ground.BaseLoad;
 import bellcrank.statics.ground.Foundation;
@@ -123,7 +124,7 @@ final class GroundCaps {
       if (device.connection(foundation.base()).orElse(null) instanceof ContactBase base
           && base.friction() == 0
           && (foundation.adhesion() > 0 || foundation.cleat().isPresent())) {
-        changed = WithConnection.replaced(changed, rough(base));
+        changed = DeviceDraft.of(changed).connection(rough(base)).build();
       }
     }
     return changed;
