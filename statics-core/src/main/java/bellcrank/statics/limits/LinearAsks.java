@@ -7,7 +7,6 @@ import bellcrank.statics.equilibrium.internal.Assembly;
 import bellcrank.statics.limits.internal.Goal;
 import bellcrank.statics.units.Dimension;
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -31,6 +30,16 @@ final class LinearAsks {
     }
   }
 
+  /**
+   * Why a size, a direction or the couple that turns a screw is no part of a range of quotients.
+   */
+  private static final String NOT_LINEAR =
+      "a quotient has a range only of what grows in proportion with the forces, and turns with"
+          + " them: of x or y, not of a size";
+
+  /** Share of what is added up that may be left over by rounding. */
+  private static final double ROUNDING = 1e-9;
+
   private final Balance balance;
   private final Assembly assembly;
   private final double scale;
@@ -48,26 +57,42 @@ final class LinearAsks {
 
   Form of(Ask ask) {
     int columns = assembly.columns();
-    Answer none = answer(ask, -1);
+    Answer none = answer(ask, new double[columns]);
     if (!(none instanceof Answer.Value constant)) {
-      return new Form(Goal.none(columns), 0, Dimension.NUMBER, Optional.of(none));
+      return refused(none);
     }
     double[] multiples = new double[columns];
+    double[] opposite = new double[columns];
+    double sum = 0;
+    double size = Math.abs(constant.si());
     for (int column = 0; column < columns; column++) {
-      Answer one = answer(ask, column);
+      Answer one = answer(ask, unit(column));
       if (!(one instanceof Answer.Value value)) {
-        return new Form(Goal.none(columns), 0, Dimension.NUMBER, Optional.of(one));
+        return refused(one);
       }
-      multiples[column] = (value.si() - constant.si()) / scale;
+      double change = value.si() - constant.si();
+      multiples[column] = change / scale;
+      opposite[column] = -1;
+      sum += change;
+      size += Math.abs(change);
     }
-    return new Form(Goal.forces(multiples), constant.si(), constant.dimension(), Optional.empty());
+    boolean linear =
+        answer(ask, opposite) instanceof Answer.Value turned
+            && Math.abs(turned.si() - (constant.si() - sum)) <= ROUNDING * size;
+    return linear
+        ? new Form(Goal.forces(multiples), constant.si(), constant.dimension(), Optional.empty())
+        : refused(new Answer.Unanswered(Answer.Reason.NOT_DEFINED, NOT_LINEAR));
+  }
+
+  private Form refused(Answer why) {
+    return new Form(Goal.none(assembly.columns()), 0, Dimension.NUMBER, Optional.of(why));
   }
 
   /** The answer where the force of another ask, one unknown, is 1 N. */
   Answer atUnit(Ask ask, Ask unknown) {
     for (int column = 0; column < assembly.columns(); column++) {
-      if (answer(unknown, column) instanceof Answer.Value value && value.si() != 0) {
-        Answer answer = answer(ask, column);
+      if (answer(unknown, unit(column)) instanceof Answer.Value value && value.si() != 0) {
+        Answer answer = answer(ask, unit(column));
         return answer instanceof Answer.Value couple
             ? new Answer.Value(couple.si() / Math.abs(value.si()), couple.dimension())
             : answer;
@@ -76,11 +101,16 @@ final class LinearAsks {
     return new Answer.Unanswered(Answer.Reason.NOT_DEFINED, "it carries no force");
   }
 
-  private Answer answer(Ask ask, int unit) {
-    List<Double> forces = new ArrayList<>(Collections.nCopies(assembly.columns(), 0.0));
-    if (unit >= 0) {
-      double size = assembly.isCouple(unit) ? assembly.size() : 1;
-      forces.set(unit, scale * size);
+  private double[] unit(int column) {
+    double[] unit = new double[assembly.columns()];
+    unit[column] = 1;
+    return unit;
+  }
+
+  private Answer answer(Ask ask, double[] units) {
+    List<Double> forces = new ArrayList<>();
+    for (int column = 0; column < units.length; column++) {
+      forces.add(units[column] * scale * (assembly.isCouple(column) ? assembly.size() : 1));
     }
     return balance.withForces(forces).answer(ask);
   }
