@@ -68,4 +68,49 @@ class SimplexTest {
 
     assertThat(Simplex.maximize(program, unit(1, 0, 1)).kind).isEqualTo(Optimum.Kind.INFEASIBLE);
   }
+
+  /** A row without variables asks a number alone to be large enough, but not beyond rounding. */
+  @Test
+  void aRowWithoutVariablesStillHasToHold() {
+    for (double limit : new double[] {1, 0, -1e-12, -5e-10, -1e-9}) {
+      assertThat(kindWithEmptyRow(limit)).isEqualTo(Optimum.Kind.FOUND);
+    }
+    for (double limit : new double[] {-1, -1e-6, -2e-9}) {
+      assertThat(kindWithEmptyRow(limit)).isEqualTo(Optimum.Kind.INFEASIBLE);
+    }
+  }
+
+  private static Optimum.Kind kindWithEmptyRow(double limit) {
+    Program program = new Program(2);
+    program.atMost(unit(2, 0, 1), 3);
+    program.atMost(new double[2], limit);
+    return Simplex.maximize(program, unit(2, 0, 1)).kind;
+  }
+
+  /** What is as small as rounding is told as it is, where a variable is asked. */
+  @Test
+  void aSmallEndIsNoZero() {
+    Program program = new Program(2);
+    program.atMost(unit(2, 0, 1), 4e-10);
+    program.atMost(unit(2, 1, 1), 0);
+
+    assertThat(Simplex.maximize(program, unit(2, 0, 1)).value).isCloseTo(4e-10, within(1e-16));
+  }
+
+  /** −2·x = −6 alone, and beside x ≤ 3 or x ≤ 2.9. */
+  @Test
+  void anEquationFixesOneVariable() {
+    for (double sense = -1; sense <= 1; sense += 2) {
+      Program program = new Program(1);
+      program.equal(unit(1, 0, -2), -6);
+      assertThat(Simplex.maximize(program, unit(1, 0, sense)).value)
+          .isCloseTo(sense * 3, within(1e-12));
+      program.atMost(unit(1, 0, 1), 3);
+      assertThat(Simplex.maximize(program, unit(1, 0, sense)).value)
+          .isCloseTo(sense * 3, within(1e-12));
+      program.atMost(unit(1, 0, 1), 2.9);
+      assertThat(Simplex.maximize(program, unit(1, 0, sense)).kind)
+          .isEqualTo(Optimum.Kind.INFEASIBLE);
+    }
+  }
 }
