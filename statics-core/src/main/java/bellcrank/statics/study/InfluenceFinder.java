@@ -10,6 +10,7 @@ import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.geometry.Direction;
 import bellcrank.statics.geometry.Point;
+import bellcrank.statics.units.Dimension;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -40,6 +41,15 @@ final class InfluenceFinder {
 
   private static final int DEEPEST = 30;
 
+  /** More pieces than this belong to no sum of forces: each unknown corner makes some 60. */
+  private static final int MOST_PIECES = 2000;
+
+  /**
+   * An answer of a newton that is smaller, in N or in N times the length of the way, is rounding; it
+   * is not looked at whether that is straight.
+   */
+  private static final double ROUNDING = 1e-13;
+
   private final MovingLoad moving;
   private final Ask ask;
   private final LoadCase alone;
@@ -49,6 +59,15 @@ final class InfluenceFinder {
 
   private final List<InfluenceLine.Piece> pieces = new ArrayList<>();
   private double largest;
+  private double rounding;
+
+  /** Part of a leg, by distances along the whole way in m. */
+  private record Part(int leg, double from, double to) {
+
+    double at(double share) {
+      return from + share * (to - from);
+    }
+  }
 
   /** Why there is no line, on the way of the search. */
   private static final class NoLine extends RuntimeException {
@@ -71,14 +90,14 @@ final class InfluenceFinder {
   Influence find() {
     try {
       Answer.Value without = value(Balance.of(moving.device(0), moving.without(), moving.pose()));
-      for (int leg = 0; leg < moving.way().size(); leg++) {
-        double last = moving.stops().get(leg);
-        for (double next : stops(leg)) {
-          if (next - last > SHORTEST * moving.length()) {
-            piece(leg, last, next, 0);
-            last = next;
-          }
-        }
+      rounding = without.dimension().equals(Dimension.MOMENT) ? ROUNDING * moving.length() : ROUNDING;
+      List<Part> parts = parts();
+      for (Part part : parts) {
+        // a part on which the answer is nothing but rounding is measured by what it is elsewhere
+        largest = Math.max(largest, Math.abs(unit(part.leg, part.at(PROOF))));
+      }
+      for (Part part : parts) {
+        piece(part, 0);
       }
       InfluenceLine line =
           new InfluenceLine(ask, without.dimension(), pieces, without.si(), moving.size());
@@ -108,28 +127,46 @@ final class InfluenceFinder {
     return value(Balance.of(device, alone, moving.pose())).si() / force;
   }
 
-  private void piece(int leg, double from, double to, int depth) {
-    double near = from + NEAR * (to - from);
-    double far = from + FAR * (to - from);
-    double first = unit(leg, near);
-    double last = unit(leg, far);
+  private void piece(Part part, int depth) {
+    double near = part.at(NEAR);
+    double far = part.at(FAR);
+    double first = unit(part.leg, near);
+    double last = unit(part.leg, far);
     double slope = (last - first) / (far - near);
-    double between = from + PROOF * (to - from);
-    double there = unit(leg, between);
+    double between = part.at(PROOF);
+    double there = unit(part.leg, between);
     largest =
         Math.max(largest, Math.max(Math.abs(first), Math.max(Math.abs(last), Math.abs(there))));
     double off = Math.abs(first + slope * (between - near) - there);
-    if (off <= STRAIGHT * largest) {
+    if (off <= Math.max(STRAIGHT * largest, rounding)) {
       pieces.add(
           new InfluenceLine.Piece(
-              from, to, first - slope * (near - from), last + slope * (to - far)));
-    } else if (depth < DEEPEST) {
-      double middle = (from + to) / 2;
-      piece(leg, from, middle, depth + 1);
-      piece(leg, middle, to, depth + 1);
-    } else if (to - from > SHORTEST * moving.length()) {
-      throw new NoLine(noSum("it is no sum of forces, so it does not grow evenly with the place"));
+              part.from,
+              part.to,
+              first - slope * (near - part.from),
+              last + slope * (part.to - far)));
+    } else if (depth < DEEPEST && pieces.size() < MOST_PIECES) {
+      double middle = part.at(0.5);
+      piece(new Part(part.leg, part.from, middle), depth + 1);
+      piece(new Part(part.leg, middle, part.to), depth + 1);
+    } else if (part.to - part.from > SHORTEST * moving.length()) {
+      throw new NoLine(noSum("it does not grow evenly with the place, so it is no sum of forces"));
     }
+  }
+
+  /** Parts of the way between places where the answer may bend or jump. */
+  private List<Part> parts() {
+    List<Part> parts = new ArrayList<>();
+    for (int leg = 0; leg < moving.way().size(); leg++) {
+      double last = moving.stops().get(leg);
+      for (double next : stops(leg)) {
+        if (next - last > SHORTEST * moving.length()) {
+          parts.add(new Part(leg, last, next));
+          last = next;
+        }
+      }
+    }
+    return parts;
   }
 
   /** Places on a leg where the answer may bend or jump, with its end. */

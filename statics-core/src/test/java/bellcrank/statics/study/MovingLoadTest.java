@@ -226,4 +226,41 @@ class MovingLoadTest {
         .isInstanceOf(ModelException.class)
         .hasMessageContaining("at least one");
   }
+
+  /** Between the rests nothing acts beyond the second one; further out the arm is the moment. */
+  @Test
+  void whereAnAnswerIsNothingButRoundingItIsStraight() {
+    Device device =
+        Device.named("beam over the cellar")
+            .point("wall", 0, 0)
+            .point("post", 3, 0)
+            .point("end", 8, 0)
+            .member("beam", "wall", "post", "end")
+            .pin("wall", "wall", "beam", "ground")
+            .roller("post", "post", "beam", "ground", Direction.UP)
+            .force("cart", "beam", "post", Vector.of(0, -900))
+            .build();
+    MovingLoad load = MovingLoad.of(device, "cart", "wall", "end");
+    InfluenceLine moment = line(load, "beam.moment at 3 m of wall–post");
+    assertThat(moment.unit(1.1, Side.BEFORE)).isCloseTo(0, within(1e-12));
+    assertThat(moment.unit(7, Side.BEFORE)).isCloseTo(-4, within(1e-12));
+    assertThat(moment.pieces().size()).isLessThan(4);
+  }
+
+  /** An even answer of zero all along, of which balances tell rounding. */
+  @Test
+  void anAnswerThatIsZeroAllAlongIsALine() {
+    Device device =
+        Device.named("leaning plank")
+            .point("heel", 0.1, 0.3)
+            .point("rest", 5.7, 3.1)
+            .member("plank", "heel", "rest")
+            .pin("heel", "heel", "plank", "ground")
+            .roller("rest", "rest", "plank", "ground", Direction.UP)
+            .force("barrel", "plank", "rest", Vector.of(0, -700))
+            .build();
+    InfluenceLine push = line(MovingLoad.of(device, "barrel", "heel", "rest"), "heel.x on plank");
+    assertThat(push.greatest().value()).isCloseTo(0, within(1e-9));
+    assertThat(push.pieces().size()).isLessThan(4);
+  }
 }
