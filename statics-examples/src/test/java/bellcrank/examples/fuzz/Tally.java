@@ -7,6 +7,8 @@ import java.util.TreeMap;
 /** What became of many inputs, how long the slowest took, and how much of the heap was in use. */
 final class Tally {
 
+  private static final int TOLD = 20_000;
+
   private final Map<String, Integer> kinds = new TreeMap<>();
   private final Map<String, Long> times = new TreeMap<>();
   private final long begin = System.nanoTime();
@@ -21,6 +23,10 @@ final class Tally {
     longest = Math.max(longest, nanoseconds);
     Runtime machine = Runtime.getRuntime();
     fullest = Math.max(fullest, machine.totalMemory() - machine.freeMemory());
+    if (inputs % TOLD == 0) {
+      // a run that is ended by a finding does not come to its own figures
+      System.out.println(inputs + " inputs so far");
+    }
   }
 
   int of(String kind) {
