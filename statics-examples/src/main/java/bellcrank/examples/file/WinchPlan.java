@@ -54,6 +54,9 @@ public record WinchPlan(
     }
     positive(name, "first layer pull", firstPull);
     positive(name, "length", length);
+    if (!(wound >= 0)) {
+      throw new ModelException(name, "wound", wound, "a length in m, 0 or more");
+    }
     if (flange.isPresent() && drum.layersWithin(flange.get()) < 1) {
       throw new ModelException(
           name, "flange", flange.get(), "a radius that leaves room for a layer");
