@@ -8,6 +8,7 @@ import bellcrank.statics.geometry.Vector;
 import bellcrank.statics.units.Dimension;
 import bellcrank.statics.units.UnitSystem;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -46,17 +47,15 @@ final class FreedomWriter {
     if (motions.isEmpty()) {
       return "nothing moves";
     }
-    StringBuilder text = new StringBuilder();
-    int listed = motions.size() > LISTED + 1 ? LISTED : motions.size();
-    for (int i = 0; i < listed; i++) {
-      if (i > 0) {
-        text.append(i == listed - 1 && listed == motions.size() ? " and " : ", ");
-      }
-      text.append(words(motions.get(i)));
+    List<Alike> groups = alike(motions);
+    List<Alike> told = groups.size() > LISTED + 1 ? groups.subList(0, LISTED) : groups;
+    List<String> clauses = new ArrayList<>(told.stream().map(Alike::words).toList());
+    if (told.size() < groups.size()) {
+      int others =
+          groups.subList(LISTED, groups.size()).stream().mapToInt(one -> one.names.size()).sum();
+      clauses.add(others + " more bodies move along");
     }
-    if (motions.size() > listed) {
-      text.append(" and ").append(motions.size() - listed).append(" more bodies move along");
-    }
+    StringBuilder text = new StringBuilder(listed(clauses));
     if (!driven) {
       text.append(", or the reverse");
     }
@@ -67,14 +66,68 @@ final class FreedomWriter {
     return text.toString();
   }
 
-  private String words(BodyMotion motion) {
-    String name = motion.body();
-    if (motion.centre().isPresent()) {
-      String sense = motion.turning() > 0 ? " counter-clockwise" : " clockwise";
-      return name + " turns" + sense + " about " + place(motion.centre().get());
+  /** Bodies whose motions are told by the same words. */
+  private record Alike(List<String> names, Verb verb, String way) {
+
+    String words() {
+      boolean one = names.size() == 1;
+      boolean all = names.size() <= LISTED + 1;
+      List<String> told = new ArrayList<>(all ? names : names.subList(0, LISTED));
+      if (!all) {
+        told.add(names.size() - LISTED + " more bodies");
+      }
+      return listed(told) + (one ? verb.one : verb.several) + way;
     }
-    boolean joint = device.body(name).filter(Joint.class::isInstance).isPresent();
-    return name + (joint ? " moves " : " slides ") + DirectionWords.of(motion.velocity());
+  }
+
+  private enum Verb {
+    TURNS(" turns ", " turn "),
+    MOVES(" moves ", " move "),
+    SLIDES(" slides ", " slide ");
+
+    private final String one;
+    private final String several;
+
+    Verb(String one, String several) {
+      this.one = one;
+      this.several = several;
+    }
+  }
+
+  private List<Alike> alike(List<BodyMotion> motions) {
+    Map<String, Alike> groups = new LinkedHashMap<>();
+    for (BodyMotion motion : motions) {
+      Verb verb = verb(motion);
+      String way = way(motion);
+      groups
+          .computeIfAbsent(verb + way, any -> new Alike(new ArrayList<>(), verb, way))
+          .names
+          .add(motion.body());
+    }
+    return List.copyOf(groups.values());
+  }
+
+  private Verb verb(BodyMotion motion) {
+    if (motion.centre().isPresent()) {
+      return Verb.TURNS;
+    }
+    boolean joint = device.body(motion.body()).filter(Joint.class::isInstance).isPresent();
+    return joint ? Verb.MOVES : Verb.SLIDES;
+  }
+
+  private String way(BodyMotion motion) {
+    if (motion.centre().isEmpty()) {
+      return DirectionWords.of(motion.velocity());
+    }
+    String sense = motion.turning() > 0 ? "counter-clockwise" : "clockwise";
+    return sense + " about " + place(motion.centre().get());
+  }
+
+  private static String listed(List<String> words) {
+    int last = words.size() - 1;
+    return last == 0
+        ? words.get(0)
+        : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
   }
 
   /** Name of the point at a place, or its coordinates. */

@@ -117,7 +117,18 @@ final class BoxWords {
     return SampleWords.value(si, box.dimension(), units);
   }
 
+  /** Where an end is; numbers that change nothing are left out, unless all are such. */
   private static String inputs(ToleranceBox box, FigureAt at, UnitSystem units) {
-    return SampleWords.inputs(box.uncertain(), at.inputs(), units);
+    List<Uncertain> uncertain = new ArrayList<>();
+    List<Double> values = new ArrayList<>();
+    for (int k = 0; k < box.uncertain().size(); k++) {
+      if (box.how() == How.BOUNDED_SEARCH || box.senses().get(k) != Sense.NONE) {
+        uncertain.add(box.uncertain().get(k));
+        values.add(at.inputs().get(k));
+      }
+    }
+    return uncertain.isEmpty()
+        ? SampleWords.inputs(box.uncertain(), at.inputs(), units)
+        : SampleWords.inputs(uncertain, values, units);
   }
 }

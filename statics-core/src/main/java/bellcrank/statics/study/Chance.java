@@ -61,7 +61,7 @@ public record Chance(Happening what, long count, long open, long samples) {
    * The chance in a sentence without its full stop.
    *
    * @param units units of the bounds
-   * @return such as {@code in 3.20 % ± 0.04 % of them heel slips}
+   * @return such as {@code in 3.20 % ± 0.04 % of the samples heel slips}
    */
   public String words(UnitSystem units) {
     return SampleWords.chance(this, units);

@@ -47,13 +47,13 @@ final class SampleWords {
       if (low.equals(high)) {
         boolean all = one.count() == samples.done();
         sentences.add(
-            name + " is " + low + (all ? " in all of them." : " wherever it has a number."));
+            name + " is " + low + (all ? " in all samples." : " wherever it has a number."));
       } else {
         sentences.add(name + " lies between " + shares(one, units) + stated(one, units) + ".");
         sentences.add(
-            "The least "
+            "The least value met of "
                 + name
-                + " met is "
+                + " is "
                 + low
                 + ", the greatest "
                 + high
@@ -126,7 +126,7 @@ final class SampleWords {
           + percent(chance.share(), decimals)
           + " ± "
           + percent(half, decimals)
-          + " of them "
+          + " of the samples "
           + happens
           + open;
     }
@@ -134,7 +134,7 @@ final class SampleWords {
         chance.count() < FEW ? chance.greatest() - chance.share() : chance.share() - chance.least();
     int decimals = decimals(100 * off);
     return "in "
-        + (chance.count() == 0 ? "none" : number(chance.count()))
+        + number(chance.count())
         + " of "
         + number(chance.samples())
         + " samples "

@@ -146,19 +146,15 @@ class MotionTest {
   @Test
   void fewBodiesAreAllListed() {
     assertThat(chain(1).words()).matches("link1 slides (right|left), or the reverse");
-    assertThat(chain(2).words())
-        .matches("link1 slides (right|left) and link2 slides (right|left), or the reverse");
-    assertThat(chain(3).words()).matches("link1 slides \\w+, link2 slides \\w+ and link3 .*");
-    assertThat(chain(5).words()).contains("link4").contains(" and link5 slides");
+    assertThat(chain(2).words()).matches("link1 and link2 slide (right|left), or the reverse");
+    assertThat(chain(3).words()).matches("link1, link2 and link3 slide (right|left), or the .*");
+    assertThat(chain(5).words()).startsWith("link1, link2, link3, link4 and link5 slide ");
   }
 
   @Test
   void manyBodiesAreCounted() {
     assertThat(chain(6).words())
-        .contains("link3 slides")
-        .contains(", link4 slides")
-        .doesNotContain("link5")
-        .contains(" and 2 more bodies move along, or the reverse");
+        .matches("link1, link2, link3, link4 and 2 more bodies slide (right|left), or the reverse");
     assertThat(chain(6).motions()).hasSize(6);
   }
 

@@ -402,15 +402,15 @@ final class SamplingTest {
             .run(2000, 1);
     assertThat(samples.words(UnitSystem.SI))
         .contains("2,000 samples with seed 1.")
-        .anyMatch(text -> text.matches("In 4\\.\\d % ± 0\\.\\d % of them floor slips\\."))
+        .anyMatch(text -> text.matches("In 4\\.\\d % ± 0\\.\\d % of the samples floor slips\\."))
         .anyMatch(
             text ->
                 text.matches(
-                    "In none of 2,000 samples wall lifts, so its chance lies between 0\\.00 % and"
+                    "In 0 of 2,000 samples wall lifts, so its chance lies between 0\\.00 % and"
                         + " 0\\.19 % \\(95 % sure\\)\\."))
         .anyMatch(text -> text.startsWith("floor slides left: "))
         .anyMatch(text -> text.startsWith("Holds: 1,9"))
-        .contains("floor.friction is 270.0 N in all of them.");
+        .contains("floor.friction is 270.0 N in all samples.");
   }
 
   @Test

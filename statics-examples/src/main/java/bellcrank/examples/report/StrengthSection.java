@@ -119,7 +119,11 @@ final class StrengthSection {
       page.item("nothing that is checked gives, however large");
       return;
     }
-    page.item("first: " + title(first.get()) + ", " + at(first.get(), true));
+    String title =
+        first.get().crossing() instanceof Crossing.GivesWay gives
+            ? "the device gives way: " + gives.at().how().words(balance.device(), units)
+            : title(first.get());
+    page.item("first: " + title + ", " + at(first.get(), true));
     if (first.get().crossing() instanceof Crossing.Used used) {
       page.subitem("there " + used.reached().working(units));
     }
@@ -127,7 +131,9 @@ final class StrengthSection {
 
   private String title(StrengthAnswer.Row row) {
     if (row.crossing() instanceof Crossing.GivesWay gives) {
-      return "the device gives way: " + gives.at().how().words(balance.device(), units);
+      List<String> events =
+          gives.at().how().events().stream().map(one -> one.part() + " " + one.words()).toList();
+      return "the device gives way" + (events.isEmpty() ? "" : ": " + String.join(", ", events));
     }
     Checked stated = ((Crossing.Used) row.crossing()).reached();
     return stated.part()
@@ -221,18 +227,14 @@ final class StrengthSection {
   private void never() {
     List<Checked> never = answer.never();
     if (!never.isEmpty()) {
-      page.item("not reached by it:");
+      String grow = loads().size() > 1 ? "they grow" : "it grows";
+      page.item("not reached as " + grow + "; used by the stated loads:");
       never.stream()
           .limit(MOST)
           .forEach(
               one ->
                   page.subitem(
-                      one.part()
-                          + ", "
-                          + one.what()
-                          + ": "
-                          + percent(one.utilisation())
-                          + " used by the stated loads"));
+                      one.part() + ", " + one.what() + ": " + percent(one.utilisation())));
       if (never.size() > MOST) {
         page.subitem("and " + (never.size() - MOST) + " more");
       }
@@ -243,9 +245,18 @@ final class StrengthSection {
     if (!answer.notChecked().isEmpty()) {
       page.item("not checked:");
     }
+    Map<String, List<String>> reasons = new LinkedHashMap<>();
     for (NotChecked one : answer.notChecked()) {
-      page.subitem(one.part() + ", " + one.what() + ": " + one.why());
+      reasons
+          .computeIfAbsent(one.why(), any -> new ArrayList<>())
+          .add(one.part() + ", " + one.what());
     }
+    reasons.forEach((why, all) -> page.subitem(some(all) + ": " + why));
+  }
+
+  private static String some(List<String> all) {
+    String told = String.join("; ", all.subList(0, Math.min(MOST, all.size())));
+    return all.size() > MOST ? told + " and " + (all.size() - MOST) + " more" : told;
   }
 
   private void sources() {

@@ -39,16 +39,35 @@ final class TableTest {
   }
 
   @Test
+  void noWordIsCutWhileOtherColumnsCanBeNarrowed() {
+    Table table = new Table().column("answer", Table.Kind.WORDS).column("tall", Table.Kind.WORDS);
+    table.row(List.of("topping.tension", "1164 N, −7.7 %, best"));
+    assertThat(table.lines(28))
+        .containsExactly(
+            "answer           tall       ",
+            "topping.tension  1164 N,    ",
+            "                 −7.7 %,    ",
+            "                 best       ");
+  }
+
+  @Test
+  void aNumberKeepsItsUnit() {
+    assertThat(Wrapping.lines("between 0.00 % and 12.5 kN·m at 3 m of it", 13))
+        .containsExactly("between", "0.00 % and", "12.5 kN·m at", "3 m of it");
+    assertThat(Wrapping.lines("in 100 made of 12 kinds", 8))
+        .containsExactly("in 100", "made of", "12 kinds");
+  }
+
+  @Test
   void wordsThatAreTooLongAreCut() {
     Table table = table();
     table.row(List.of("Klappladenwindenseil", "12.34", "pushes"));
     assertThat(table.lines(28))
         .containsExactly(
-            "part       force  what it   ",
-            "                  does      ",
-            "Klapplade  12.34  pushes    ",
-            "nwindense                   ",
-            "il                          ");
+            "part          force  what it",
+            "                     does   ",
+            "Klappladenwi  12.34  pushes ",
+            "ndenseil                    ");
   }
 
   @Test

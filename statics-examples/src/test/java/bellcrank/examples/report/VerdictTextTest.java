@@ -35,8 +35,8 @@ final class VerdictTextTest {
 
             How far it can go
               "picker": up to 2.000 times (1380 N), 100 % to spare
-                - beyond that: floor slides left: ladder turns clockwise about a point at (0
-                  m, 3.600 m)
+                - beyond that: floor slides left: ladder turns clockwise about a point at
+                  (0 m, 3.600 m)
 
             Parts that can only push or pull
               part   state    push or pull (N)  needs μ  has μ
