@@ -7,8 +7,10 @@ import bellcrank.statics.device.Reeving;
 import bellcrank.statics.device.Wrap;
 import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.equilibrium.Outcome;
+import bellcrank.statics.equilibrium.Violation;
 import bellcrank.statics.equilibrium.WrapAngle;
 import bellcrank.statics.limits.LimitState;
+import bellcrank.statics.units.Dimension;
 import java.util.ArrayList;
 import java.util.BitSet;
 import java.util.Comparator;
@@ -116,16 +118,27 @@ final class SolutionWriting {
     if (open.isEmpty() && asks.isEmpty()) {
       new ThreeForceFinder(picture, all, cuts(plan)).find().forEach(steps::add);
     }
-    balance.violations().forEach(one -> steps.add(new Step.Broken(one)));
+    List<Step> decided = decision.map(one -> one.steps(picture, plan)).orElse(List.of());
+    balance.violations().stream()
+        .filter(one -> decided.stream().noneMatch(step -> tells(step, one)))
+        .forEach(one -> steps.add(new Step.Broken(one)));
     RoughParts.threads(device, picture, plan).stream()
         .filter(one -> !isLaw(one.screw(), Condition.Rule.THREAD))
         .forEach(steps::add);
-    decision.ifPresent(one -> steps.addAll(one.steps(picture, plan)));
+    steps.addAll(decided);
     if (asks.isEmpty()) {
       balance.freedoms().forEach(one -> steps.add(Motions.step(device, balance.pose(), one)));
     }
     results(readings.of(all.with(plan)), needs);
     return finish(equations.used());
+  }
+
+  /** Whether a step tells what a part would have to rub, and that it cannot. */
+  private static boolean tells(Step step, Violation one) {
+    return step instanceof Step.Margin margin
+        && margin.part().equals(one.part())
+        && one.dimension() == Dimension.FORCE
+        && Math.abs(margin.ratio()) > margin.coefficient();
   }
 
   private Set<Integer> cuts(Plan plan) {
