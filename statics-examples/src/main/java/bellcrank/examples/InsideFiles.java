@@ -20,7 +20,10 @@ final class InsideFiles {
 
   private InsideFiles() {}
 
-  /** Writes the pictures, into a folder that is made if need be; what cannot be written is told among the refusals. */
+  /**
+   * Writes the pictures, into a folder that is made if need be; what cannot be written is told
+   * among the refusals.
+   */
   static void write(
       String folder, FileAnswer answer, Optional<UnitSystem> chosen, List<Refusal> refusals) {
     if (answer.cases().size() > 1) {

@@ -41,9 +41,7 @@ final class JointsReader {
             fields -> {
               for (Named named : fields.named()) {
                 Optional<String> point =
-                    reading
-                        .points()
-                        .place(named.value(), reading.values(), reading.device());
+                    reading.points().place(named.value(), reading.values(), reading.device());
                 joint(named.text(), named.name(), point);
               }
             });

@@ -48,7 +48,8 @@ final class SyntaxProblem {
   private static final Set<Wording> OF_KEYS = Set.of(COLON, TOO_DEEP, NO_KEY, MISFIT, OPEN_MAPPING);
 
   private static final Wording NO_COLON =
-      new Wording("", "a key without a colon", "a colon and a blank behind the key, as in a: [0, 1]");
+      new Wording(
+          "", "a key without a colon", "a colon and a blank behind the key, as in a: [0, 1]");
 
   private static final Wording NO_BLANK =
       new Wording(

@@ -233,8 +233,7 @@ final class StrengthSection {
           .limit(MOST)
           .forEach(
               one ->
-                  page.subitem(
-                      one.part() + ", " + one.what() + ": " + percent(one.utilisation())));
+                  page.subitem(one.part() + ", " + one.what() + ": " + percent(one.utilisation())));
       if (never.size() > MOST) {
         page.subitem("and " + (never.size() - MOST) + " more");
       }

@@ -12,8 +12,8 @@ import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.device.Member;
 import bellcrank.statics.device.Pin;
 import bellcrank.statics.device.Sought;
-import bellcrank.statics.device.Weight;
 import bellcrank.statics.device.Strut;
+import bellcrank.statics.device.Weight;
 import bellcrank.statics.geometry.Direction;
 import bellcrank.statics.geometry.Point;
 import bellcrank.statics.geometry.Vector;
@@ -221,8 +221,7 @@ class DeviceFileReaderTest {
     assertThat(device.connection("stay").orElseThrow())
         .isEqualTo(new Strut("stay", End.of("lever", "[0, 0]"), End.of("ground", "[0, 1]"), 0));
     assertThat(device.members().get(1).bars()).containsExactly(new Bar("hand at", "[1, 1] 2"));
-    assertThat(device.load("hand"))
-        .hasValue(new Force("hand", "lever", "[1, 0]", Vector.of(0, 1)));
+    assertThat(device.load("hand")).hasValue(new Force("hand", "lever", "[1, 0]", Vector.of(0, 1)));
   }
 
   /** A corner is told by its number in the outline, whichever of the others have names. */

@@ -79,8 +79,7 @@ class RefusalTest {
             + " a: [0, 1]";
     assertThat(Reads.problems("points {a: [0, 0]}\nb: c")).containsExactly("1:8" + colon);
     assertThat(Reads.problems("p:\n  a [0, 0]\n  b: [1, 0]")).containsExactly("2:5" + colon);
-    assertThat(Reads.problems("p:\n  a: [0, 0]\n  b [1, 0]\nc: d"))
-        .containsExactly("3:5" + colon);
+    assertThat(Reads.problems("p:\n  a: [0, 0]\n  b [1, 0]\nc: d")).containsExactly("3:5" + colon);
     String blank =
         ": file: found a colon without a blank; wanted: a blank behind the colon of a key, as in"
             + " a: [0, 1]";

@@ -327,7 +327,8 @@ final class StudiesFileTest {
     Studies other = studies(List.of(Uncertain.within(Input.x("rum"), 0.1)), plan);
     assertThatThrownBy(() -> file.with(inquiries(other))).hasMessageContaining("ram");
     Studies twice =
-        studies(List.of(Uncertain.within(Input.parse("distance of ram from hinge"), 0.1), one), plan);
+        studies(
+            List.of(Uncertain.within(Input.parse("distance of ram from hinge"), 0.1), one), plan);
     assertThatThrownBy(() -> file.with(inquiries(twice))).hasMessageContaining("x of ram");
     Studies right = studies(List.of(one), plan);
     assertThat(file.with(inquiries(right)).inquiries().studies()).isEqualTo(right);
