@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 
 /**
  * A part being read. Each question answers something even if the file does not, so that all errors
@@ -20,6 +21,9 @@ final class Draft {
 
   /** Stands in for the place of a point that could not be read. */
   private static final Point ELSEWHERE = Point.of(1e300, 1e300);
+
+  /** A bare number in SI units, in place of which what was written is told. */
+  private static final Pattern NUMBER = Pattern.compile("[-+]?[0-9.]+(?:E[-+]?[0-9]+)?");
 
   private final Reading reading;
   private final String part;
@@ -278,7 +282,13 @@ final class Draft {
     if (problem.field().equals("name")) {
       name.report(problem.value(), problem.wanted());
     } else {
-      fields.find(problem.field()).orElse(name).report(PartIndex.found(problem), problem.wanted());
+      Optional<Spot> spot = fields.find(problem.field());
+      String found =
+          spot.flatMap(Spot::textIfAny)
+              .filter(text -> NUMBER.matcher(problem.value()).matches())
+              .map(text -> problem.field() + " " + Excerpt.cut(text))
+              .orElseGet(() -> PartIndex.found(problem));
+      spot.orElse(name).report(found, problem.wanted());
     }
   }
 }

@@ -15,6 +15,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /** Variants side by side, extremes over combinations, and what moving loads do. */
 final class CombinedSection {
@@ -68,7 +69,12 @@ final class CombinedSection {
     page.item(Listing.count(combined.all().size(), "combination") + "; those that decide:");
     for (Combination one : combined.all()) {
       if (deciding.contains(one.loadCase().name())) {
-        page.subitem(one.loadCase().name() + ": " + one.words());
+        page.subitem(
+            one.loadCase().name()
+                + ": "
+                + one.taken().stream()
+                    .map(taken -> taken.group() + " " + taken.role().word())
+                    .collect(Collectors.joining(", ")));
       }
     }
     page.heading(

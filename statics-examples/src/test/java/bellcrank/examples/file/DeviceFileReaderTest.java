@@ -128,7 +128,7 @@ class DeviceFileReaderTest {
                 + " nearest is \"lever\"",
             "10:10: connections → foot → pim: found the key \"pim\"; wanted: a known key; the"
                 + " nearest is \"pin\"",
-            "11:51: connections → heel → radius: found radius -1.0; wanted: 0 or more",
+            "11:51: connections → heel → radius: found radius -1; wanted: 0 or more",
             "12:17: connections → stay → strut: found ends hinge and hinge at the same place;"
                 + " wanted: two places apart",
             "14:17: loads → hand → force: found \"15 lb\"; wanted: a force (lb is a unit of mass;"

@@ -309,7 +309,7 @@ class RefusalTest {
                     """))
         .satisfiesExactly(
             one -> assertThat(one).endsWith("no key turns; wanted: clockwise or counter-clockwise"),
-            one -> assertThat(one).endsWith("efficiency 95.0; wanted: above 0 and at most 1"));
+            one -> assertThat(one).endsWith("efficiency 95; wanted: above 0 and at most 1"));
     assertThat(
             Reads.problems(
                 BEGIN
@@ -397,11 +397,11 @@ class RefusalTest {
         "hand: {length: 1}¦ → hand: found \"hand\"; wanted: the name of a contact base: sill",
         "jack: {length: 1}¦ → jack: found \"jack\"; wanted: the name of a contact base: sill",
         "sill: {pressure: 1}¦ → sill: found no key length; wanted: a length",
-        "sill: {length: 0}¦ → sill → length: found length 0.0; wanted: a number above 0",
-        "sill: {length: 1, adhesion: -1}¦ → sill → adhesion: found adhesion -1.0; wanted: 0 or more",
+        "sill: {length: 0}¦ → sill → length: found length 0; wanted: a number above 0",
+        "sill: {length: 1, adhesion: -1}¦ → sill → adhesion: found adhesion -1; wanted: 0 or more",
         "sill: {length: 1, pressure: 1, soil: clay}¦ → sill: found pressure and soil; wanted: one of"
             + " pressure, soil, drained and undrained, or none for ground that does not give",
-        "sill: {length: 1, pressure: 0}¦ → sill → pressure: found pressure 0.0; wanted: a number"
+        "sill: {length: 1, pressure: 0}¦ → sill → pressure: found pressure 0; wanted: a number"
             + " above 0",
         "sill: {length: 1, pressure: 18 kN/m^3}¦ → sill → pressure: found \"18 kN/m^3\"; wanted: a"
             + " pressure (kN/m³ is a unit of force per volume; a pressure is wanted: write for"
@@ -411,7 +411,7 @@ class RefusalTest {
         "sill: {length: 1, undrained: 5}¦ → sill → undrained: found \"5\"; wanted: values by name:"
             + " strength, overburden",
         "sill: {length: 1, undrained: {strength: 0}}¦ → sill → undrained → strength: found strength"
-            + " 0.0; wanted: a number above 0",
+            + " 0; wanted: a number above 0",
         "sill: {length: 1, undrained: {strenth: 5}}¦ → sill → undrained → strenth: found the key"
             + " \"strenth\"; wanted: a known key; the nearest is \"strength\"",
         "sill: {length: 1, drained: {friction angle: 30}}¦ → sill → drained: found no key weight;"

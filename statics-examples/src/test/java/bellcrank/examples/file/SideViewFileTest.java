@@ -108,9 +108,9 @@ class SideViewFileTest {
         "3¦: found \"3\"; wanted: the device seen from the side, such as {base: foot, breadth: 0.8}",
         "{breadth: 1}¦: found no key base; wanted: the name of a contact base on the ground",
         "{base: foot}¦: found no key breadth; wanted: a length",
-        "{base: foot, breadth: 0}¦ → breadth: found breadth 0.0; wanted: a number above 0",
-        "{base: foot, breadth: 1, friction: -1}¦ → friction: found friction -1.0; wanted: 0 or more",
-        "{base: foot, breadth: 1, lean: 90 deg}¦ → lean: found lean 1.5707963267948966; wanted: an"
+        "{base: foot, breadth: 0}¦ → breadth: found breadth 0; wanted: a number above 0",
+        "{base: foot, breadth: 1, friction: -1}¦ → friction: found friction -1; wanted: 0 or more",
+        "{base: foot, breadth: 1, lean: 90 deg}¦ → lean: found lean 90 deg; wanted: an"
             + " angle in rad between -π/2 and π/2",
         "{base: foot, breadth: 1, slop: 3}¦ → slop: found the key \"slop\"; wanted: a known key; the"
             + " nearest is \"slope\"",

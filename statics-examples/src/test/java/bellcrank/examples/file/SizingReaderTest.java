@@ -255,7 +255,7 @@ class SizingReaderTest {
         "materials: {S235 (EN 10025-2): {kind: steel, elasticity: 210 GPa, source: a}}¦7:41: sizing →"
             + " materials → S235 (EN 10025-2): found \"S235 (EN 10025-2)\"; wanted: a name that no row",
         "columns: [{part: m}]¦7:39: sizing → columns: found column without ends",
-        "columns: [{part: n}]¦7:39: sizing → columns: found column without ends",
+        "columns: [{part: n}]¦7:46: sizing → columns → part: found \"n\"; wanted: a member or strut of",
         "pins: {prop: {diameter: 10 mm}}¦7:36: sizing → pins → prop: found \"prop\"; wanted: a pin of the"
             + " device (pin)",
         "pins: {pin: {diameter: 10 mm, planes: 3}}¦7:67: sizing → pins → pin → planes: found",

@@ -120,9 +120,9 @@ class TravelReaderTest {
       delimiter = '¦',
       quoteCharacter = '´',
       value = {
-        "travel: {from: 1, to: 9}¦9:16: travel → from: found from 0.017453292519943295; wanted: a number of"
+        "travel: {from: 1, to: 9}¦9:16: travel → from: found from 1; wanted: a number of"
             + " at most 0, which is as drawn",
-        "travel: {from: 0, to: 0}¦9:23: travel → to: found to 0.0; wanted: a number of at least 0, above"
+        "travel: {from: 0, to: 0}¦9:23: travel → to: found to 0; wanted: a number of at least 0, above"
             + " from",
         "travel: {from: 0, to: 9, steps: 1001}¦9:33: travel → steps: found \"1001\"; wanted: a whole"
             + " number from 1 to 1000",
