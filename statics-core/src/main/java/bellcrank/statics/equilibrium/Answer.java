@@ -46,6 +46,8 @@ public sealed interface Answer {
     /** It has no meaning here, such as the direction of a zero force. */
     NOT_DEFINED,
     /** It lies within a range that equilibrium alone cannot narrow. */
-    NOT_DECIDED
+    NOT_DECIDED,
+    /** A limit is asked for, and there is no end on that side. */
+    UNLIMITED
   }
 }

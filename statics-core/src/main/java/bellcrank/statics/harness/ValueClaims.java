@@ -88,6 +88,7 @@ record ValueClaims(Told told) {
       case UNDETERMINED -> "not fixed by statics";
       case NOT_DEFINED -> "without a meaning";
       case NOT_DECIDED -> "not decided by balance alone";
+      case UNLIMITED -> "without an end";
     };
   }
 
@@ -198,7 +199,9 @@ record ValueClaims(Told told) {
       return why + "; " + new StandingClaims(told.setup()).words();
     }
     Optional<Range> range =
-        told.setup().isDecidedByLimits() && none.reason() != Answer.Reason.NOT_DEFINED
+        told.setup().isDecidedByLimits()
+                && none.reason() != Answer.Reason.NOT_DEFINED
+                && none.reason() != Answer.Reason.UNLIMITED
             ? told.setup().range(told.ask())
             : Optional.empty();
     return range.map(one -> why + "; " + found(one)).orElse(why);

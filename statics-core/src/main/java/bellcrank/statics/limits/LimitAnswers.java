@@ -122,6 +122,6 @@ final class LimitAnswers {
   }
 
   private static Answer unlimited(String why) {
-    return new Answer.Unanswered(Answer.Reason.NOT_DEFINED, "there is no such limit: " + why);
+    return new Answer.Unanswered(Answer.Reason.UNLIMITED, "there is no such limit: " + why);
   }
 }

@@ -32,7 +32,7 @@ public sealed interface FigureAnswer {
     NOT_DEFINED("not defined"),
     /** It could not be decided. */
     NOT_DECIDED("not decided"),
-    /** There is no end to it. */
+    /** There is no end to it: it is more than any number. */
     UNLIMITED("unlimited");
 
     private final String words;
@@ -49,6 +49,15 @@ public sealed interface FigureAnswer {
     public String words() {
       return words;
     }
+  }
+
+  /**
+   * Whether there is no end to it, so that it is more than any number.
+   *
+   * @return true if so
+   */
+  default boolean isUnlimited() {
+    return this instanceof None none && none.reason() == Reason.UNLIMITED;
   }
 
   /**

@@ -5,6 +5,7 @@ import bellcrank.statics.device.Device;
 import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.device.ModelException;
 import bellcrank.statics.device.Pose;
+import bellcrank.statics.device.Subject;
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.limits.Limit;
 import bellcrank.statics.limits.Limits;
@@ -83,14 +84,19 @@ final class FigureFinder {
       return new FigureAnswer.Is(value.si(), value.dimension());
     }
     if (answer instanceof Answer.Unanswered none) {
-      return new FigureAnswer.None(reason(none.reason()), none.explanation());
+      return new FigureAnswer.None(reason(ask, none.reason()), none.explanation());
     }
     throw new ModelException(
         device.name(), "ask", ask.text(), "an ask that is answered by a number");
   }
 
-  private static FigureAnswer.Reason reason(Answer.Reason reason) {
+  private static FigureAnswer.Reason reason(Ask ask, Answer.Reason reason) {
     return switch (reason) {
+      // downwards without end is no more than any number
+      case UNLIMITED ->
+          ask.subject() instanceof Subject.Extreme extreme && extreme.greatest()
+              ? FigureAnswer.Reason.UNLIMITED
+              : FigureAnswer.Reason.NOT_DEFINED;
       case NO_BALANCE -> FigureAnswer.Reason.NO_BALANCE;
       case UNDETERMINED -> FigureAnswer.Reason.UNDETERMINED;
       case NOT_DEFINED -> FigureAnswer.Reason.NOT_DEFINED;

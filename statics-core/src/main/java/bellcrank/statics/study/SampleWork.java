@@ -106,10 +106,11 @@ final class SampleWork {
   }
 
   private Optional<Double> number(Figure figure, Quantity bound, List<FigureAnswer> answers) {
-    if (answers.get(figures.indexOf(figure)) instanceof FigureAnswer.Is is) {
+    FigureAnswer answer = answers.get(figures.indexOf(figure));
+    if (answer instanceof FigureAnswer.Is is) {
       Sampling.checkBound(figure, is, bound);
       return Optional.of(is.si());
     }
-    return Optional.empty();
+    return answer.isUnlimited() ? Optional.of(Double.POSITIVE_INFINITY) : Optional.empty();
   }
 }

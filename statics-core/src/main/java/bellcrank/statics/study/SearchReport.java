@@ -73,8 +73,7 @@ final class SearchReport {
   }
 
   private boolean isEndless(Goal goal) {
-    return figure(goal).map(answers::of).orElse(null) instanceof FigureAnswer.None none
-        && none.reason() == FigureAnswer.Reason.UNLIMITED;
+    return figure(goal).map(answers::of).filter(FigureAnswer::isUnlimited).isPresent();
   }
 
   private static Optional<Figure> figure(Goal goal) {

@@ -160,10 +160,10 @@ final class SearchView {
     /** The number, or what counts for it; empty, and noted, if there is none. */
     OptionalDouble number(Figure figure) {
       FigureAnswer answer = of(figure);
+      if (answer.isUnlimited()) {
+        return OptionalDouble.of(Sight.ENDLESS);
+      }
       if (answer instanceof FigureAnswer.None none) {
-        if (none.reason() == FigureAnswer.Reason.UNLIMITED) {
-          return OptionalDouble.of(Sight.ENDLESS);
-        }
         note(figure.text() + ": " + none.why());
       }
       return answer.number();

@@ -222,9 +222,7 @@ public record Variants(List<String> names, List<Row> rows) {
 
   /** Where an answer stands among the others: what has no end is above all. */
   private static OptionalDouble place(FigureAnswer answer) {
-    boolean unlimited =
-        answer instanceof FigureAnswer.None none && none.reason() == FigureAnswer.Reason.UNLIMITED;
-    return unlimited ? OptionalDouble.of(Double.POSITIVE_INFINITY) : answer.number();
+    return answer.isUnlimited() ? OptionalDouble.of(Double.POSITIVE_INFINITY) : answer.number();
   }
 
   private static Mark mark(Wish wish, OptionalDouble place, double least, double greatest) {

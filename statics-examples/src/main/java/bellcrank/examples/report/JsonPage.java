@@ -118,7 +118,7 @@ final class JsonPage {
     if (Double.isFinite(value)) {
       run(() -> out.writeNumberField(name, value));
     } else {
-      unanswered(name, Answer.Reason.NOT_DEFINED, "it has no bound");
+      unanswered(name, Answer.Reason.UNLIMITED, "it has no bound");
     }
   }
 

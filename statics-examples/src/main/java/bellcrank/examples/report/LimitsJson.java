@@ -133,7 +133,7 @@ final class LimitsJson {
     if (end.isPresent()) {
       page.number(name, end.getAsDouble());
     } else {
-      page.unanswered(name, Answer.Reason.NOT_DEFINED, "it has no bound");
+      page.unanswered(name, Answer.Reason.UNLIMITED, "it has no bound");
     }
   }
 }

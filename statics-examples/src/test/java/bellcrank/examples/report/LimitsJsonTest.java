@@ -91,7 +91,7 @@ final class LimitsJsonTest {
     assertThat(at(limits, "variations", 0, "greatest", "kind")).isEqualTo("self-locking");
     assertThat(at(limits, "variations", 0, "greatest", "value")).isSameAs(JsonTree.NULL);
     assertThat((Double) at(limits, "states", 0, "least")).isCloseTo(125, within(1e-9));
-    assertThat(at(limits, "states", 0, "greatest", "unanswered")).isEqualTo("not defined");
+    assertThat(at(limits, "states", 0, "greatest", "unanswered")).isEqualTo("unlimited");
     assertThat(at(limits, "ranges", 0, "ask")).isEqualTo("left.normal");
     assertThat((Double) at(limits, "ranges", 0, "assumed")).isCloseTo(125, within(1e-9));
   }
