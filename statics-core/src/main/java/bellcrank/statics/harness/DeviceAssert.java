@@ -125,8 +125,8 @@ public final class DeviceAssert extends LimitedAssert<DeviceAssert, Device> {
   }
 
   /**
-   * Asserts that a check of a part is among the first to be reached, as what {@link #asLoadsGrow} chose
-   * grows.
+   * Asserts that a check of a part is among the first to be reached, as what {@link #asLoadsGrow}
+   * chose grows.
    *
    * @param part name of the part
    * @param check name of the check, such as {@code working load limit}

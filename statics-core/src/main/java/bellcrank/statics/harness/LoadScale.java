@@ -13,8 +13,8 @@ import bellcrank.statics.equilibrium.Balance;
 import bellcrank.statics.units.Dimension;
 
 /**
- * The size that a zero is held against: that of the largest given load or weight of a strut, and what follows from it
- * and the device's size for other kinds of quantity.
+ * The size that a zero is held against: that of the largest given load or weight of a strut, and
+ * what follows from it and the device's size for other kinds of quantity.
  */
 public final class LoadScale {
 

@@ -25,8 +25,8 @@ abstract class RankedAssert<S extends RankedAssert<S, A>, A> extends ClaimAssert
   }
 
   /**
-   * Asserts that a part is the first to give, by a check of strength or by slipping, tipping, lifting
-   * or going slack. Of several that give together each is the first.
+   * Asserts that a part is the first to give, by a check of strength or by slipping, tipping,
+   * lifting or going slack. Of several that give together each is the first.
    *
    * @param part name of a member, joint or connection
    * @return this assertion
@@ -49,9 +49,9 @@ abstract class RankedAssert<S extends RankedAssert<S, A>, A> extends ClaimAssert
   }
 
   /**
-   * Asserts that nothing that was checked gives below a multiple of the loads that grow, and that the
-   * device itself can hold with them from their stated size (or from that multiple, if it is below 1)
-   * on. What could not be checked is another question: {@link #checksEverything()}.
+   * Asserts that nothing that was checked gives below a multiple of the loads that grow, and that
+   * the device itself can hold with them from their stated size (or from that multiple, if it is
+   * below 1) on. What could not be checked is another question: {@link #checksEverything()}.
    *
    * @param multiple the multiple, 0 or more
    * @return this assertion

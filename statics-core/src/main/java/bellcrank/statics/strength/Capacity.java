@@ -140,7 +140,8 @@ public final class Capacity {
 
   /**
    * Why the device itself does not hold with a multiple of the driving loads that is below all that
-   * is ranked: it may hold only with more of them or at no multiple at all, or that was not decided.
+   * is ranked: it may hold only with more of them or at no multiple at all, or that was not
+   * decided.
    *
    * @param multiple the multiple, 0 or more
    * @return a clause; empty if it holds, or if its giving way is among what is ranked

@@ -181,8 +181,8 @@ public final class Combinations {
    *
    * @param device the device whose loads they are
    * @param groups the groups, at least one
-   * @return each combination once, in the order of the groups; several that come to the same factors
-   *     are one
+   * @return each combination once, in the order of the groups; several that come to the same
+   *     factors are one
    * @throws ModelException if a group names what is no given load of the device or is in another
    *     group, two groups have one name, there is no group, or there would be more than {@link
    *     #MOST} combinations
@@ -222,7 +222,8 @@ public final class Combinations {
         int number = combinations.size() + 1;
         boolean plain = name.length() <= LONGEST_NAME && names.add(name);
         combinations.add(
-            new Combination(loadCase(plain ? name : "combination " + number, groups, taken), taken));
+            new Combination(
+                loadCase(plain ? name : "combination " + number, groups, taken), taken));
       }
     }
     return List.copyOf(combinations);

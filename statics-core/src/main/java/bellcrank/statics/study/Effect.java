@@ -35,7 +35,8 @@ public record Effect(Input input, double value, Change change, How how) {
      * To one side only: to the other there is no answer, or no such device.
      *
      * @param rate change of the figure per growth of the input, both in SI units
-     * @param above whether it is so where the input is greater than stated; else where it is smaller
+     * @param above whether it is so where the input is greater than stated; else where it is
+     *     smaller
      */
     record OneSided(double rate, boolean above) implements Change {}
 

@@ -27,9 +27,7 @@ record EffectStep(double change, String words) {
   /** The step by which an effect is told. */
   static EffectStep of(Input input, double value, UnitSystem units) {
     Dimension dimension = input.dimension();
-    boolean place =
-        isCoordinate(input.number())
-            || (dimension == Dimension.LENGTH && value == 0);
+    boolean place = isCoordinate(input.number()) || (dimension == Dimension.LENGTH && value == 0);
     if (place) {
       return isOfInches(units) ? of(0.1, Unit.parse("in")) : of(1, Unit.parse("mm"));
     }

@@ -130,8 +130,8 @@ public record Envelope(List<Row> rows, List<Trip> trips) {
    * @param asks what is asked, answered by numbers
    * @return the envelope
    * @throws ModelException if there is no case, two have one name, one has a factor of a load that
-   *     the device does not have, or an ask names a case, is not answered by a number, or names what
-   *     the device does not have
+   *     the device does not have, or an ask names a case, is not answered by a number, or names
+   *     what the device does not have
    */
   public static Envelope of(Model model, List<LoadCase> cases, List<Ask> asks) {
     check(model.device(), cases, asks);
@@ -206,7 +206,10 @@ public record Envelope(List<Row> rows, List<Trip> trips) {
       // struts may have masses of their own
       if (!given && device.connection(load).isEmpty()) {
         List<String> names =
-            device.loads().stream().filter(one -> !(one instanceof Sought)).map(Load::name).toList();
+            device.loads().stream()
+                .filter(one -> !(one instanceof Sought))
+                .map(Load::name)
+                .toList();
         throw MissingName.of(loadCase.name(), "factors", load, "a load", names);
       }
     }

@@ -24,8 +24,9 @@ public sealed interface Figure {
 
   /**
    * The multiple of the driving loads at which the first check reaches its limit or the device
-   * gives way as they grow; without a sizing only the latter counts. It is 0 where the device does not
-   * hold even without them. A device that holds only with some of them is looked at from there on.
+   * gives way as they grow; without a sizing only the latter counts. It is 0 where the device does
+   * not hold even without them. A device that holds only with some of them is looked at from there
+   * on.
    *
    * @param driving the loads that grow
    * @param loadCase name of the case; empty for the first

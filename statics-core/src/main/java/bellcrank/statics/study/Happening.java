@@ -12,8 +12,8 @@ import java.util.Set;
 public sealed interface Happening {
 
   /**
-   * A figure is above a bound. What has no end is above any; where it has no number otherwise this is
-   * left open.
+   * A figure is above a bound. What has no end is above any; where it has no number otherwise this
+   * is left open.
    *
    * @param figure the figure
    * @param bound the bound; what equals it is not above
@@ -21,8 +21,8 @@ public sealed interface Happening {
   record Above(Figure figure, Quantity bound) implements Happening {}
 
   /**
-   * A figure is below a bound. What has no end is below none; where it has no number otherwise this is
-   * left open.
+   * A figure is below a bound. What has no end is below none; where it has no number otherwise this
+   * is left open.
    *
    * @param figure the figure
    * @param bound the bound; what equals it is not below

@@ -26,9 +26,9 @@ public final class Input {
   /**
    * Reads the text form, such as {@code x of ram}, {@code distance of ram from hinge}, {@code turn
    * of [ram, grip] about hinge}, {@code size of hand}, {@code friction of heel}, {@code gravity} or
-   * {@code factor of hand in storm}; {@code friction of [heel, toe]} is one number of several parts,
-   * see {@link #together}. Names with commas, brackets or one of the words from, about,
-   * in, at inside stand in double quotes.
+   * {@code factor of hand in storm}; {@code friction of [heel, toe]} is one number of several
+   * parts, see {@link #together}. Names with commas, brackets or one of the words from, about, in,
+   * at inside stand in double quotes.
    *
    * @param text the text
    * @return the input; whether a model has such a number shows when it is read
@@ -347,15 +347,15 @@ public final class Input {
   }
 
   /**
-   * One number that several parts have, such as the friction of both feet on one ground or the mass of
-   * casks that are alike: it is drawn, searched or put once for all of them. The model must state it
-   * alike at each.
+   * One number that several parts have, such as the friction of both feet on one ground or the mass
+   * of casks that are alike: it is drawn, searched or put once for all of them. The model must
+   * state it alike at each.
    *
-   * @param inputs numbers of one kind, each of one part: {@code friction of heel} and {@code friction
-   *     of toe}
+   * @param inputs numbers of one kind, each of one part: {@code friction of heel} and {@code
+   *     friction of toe}
    * @return the input, with a text such as {@code friction of [heel, toe]}
-   * @throws ModelException if there is none, they are of different kinds, one is there twice, or one
-   *     is of no part alone
+   * @throws ModelException if there is none, they are of different kinds, one is there twice, or
+   *     one is of no part alone
    */
   public static Input together(List<Input> inputs) {
     if (inputs.isEmpty()) {
@@ -440,8 +440,8 @@ public final class Input {
 
   /**
    * The model with other values of several numbers, put in the order of the list; the device is
-   * built once. All of them are what they were put to then: a distance goes after the coordinates of
-   * the point that it is told from.
+   * built once. All of them are what they were put to then: a distance goes after the coordinates
+   * of the point that it is told from.
    *
    * @param model the model; stays as it is
    * @param inputs the numbers

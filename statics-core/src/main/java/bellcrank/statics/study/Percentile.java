@@ -12,5 +12,4 @@ import java.util.OptionalDouble;
  *     with the upper one, SI; empty if there are too few samples to tell one
  * @param greatest upper bound, SI; empty if there are too few samples to tell one
  */
-public record Percentile(
-    double share, double si, OptionalDouble least, OptionalDouble greatest) {}
+public record Percentile(double share, double si, OptionalDouble least, OptionalDouble greatest) {}

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Several numbers that are put into a model one after the other. What is told of the model then must
- * be so, so a number that one put after it has changed is a mistake.
+ * Several numbers that are put into a model one after the other. What is told of the model then
+ * must be so, so a number that one put after it has changed is a mistake.
  */
 final class Putting {
 

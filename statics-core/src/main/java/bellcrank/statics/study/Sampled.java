@@ -178,12 +178,12 @@ public final class Sampled {
   }
 
   /**
-   * The bound at a rank. Beyond the samples their end is one, unless they all lie on one side of the
-   * true value too often.
+   * The bound at a rank. Beyond the samples their end is one, unless they all lie on one side of
+   * the true value too often.
    */
   private OptionalDouble bound(long rank, double side) {
     boolean within = rank >= 1 && rank <= count();
-    return within || Math.pow(side, count()) <= HALF_UNSURE
+    return within || Math.pow(side, (double) count()) <= HALF_UNSURE
         ? OptionalDouble.of(column.ranked(rank))
         : OptionalDouble.empty();
   }

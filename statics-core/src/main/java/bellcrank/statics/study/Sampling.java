@@ -51,8 +51,9 @@ public final class Sampling {
    *     another
    * @param figures what is wanted of each sample; may be none if chances alone are wanted
    * @return the sampling, of no happenings yet
-   * @throws ModelException naming the input, if there is none, one is there twice, one changes another
-   *     or the model does not have it; or if a figure names what the model does not have or is no number
+   * @throws ModelException naming the input, if there is none, one is there twice, one changes
+   *     another or the model does not have it; or if a figure names what the model does not have or
+   *     is no number
    */
   public static Sampling of(Model model, List<Uncertain> uncertain, List<Figure> figures) {
     UncertainCheck.check(model, uncertain);

@@ -198,10 +198,9 @@ public sealed interface SearchAnswer {
    *
    * @param goal the goal
    * @param answer what its figure comes to; empty where the goal is that the device stands
-   * @param missedBy by how much it is missed, in SI units, 0 if it is kept and infinite if there is no
-   *     end to the figure; of a device that does
-   *     not stand the share of its applied loads, or of its friction, that is too much or lacking,
-   *     1 where neither tells
+   * @param missedBy by how much it is missed, in SI units, 0 if it is kept and infinite if there is
+   *     no end to the figure; of a device that does not stand the share of its applied loads, or of
+   *     its friction, that is too much or lacking, 1 where neither tells
    * @param isUsedUp whether it has no room, so that it may stop the search
    */
   record Outcome(Goal goal, Optional<FigureAnswer> answer, double missedBy, boolean isUsedUp) {

@@ -97,7 +97,8 @@ public sealed interface Spread {
       to = finite("greatest value", to);
       ordered(from, to);
       if (!(finite("peak", peak) >= from && peak <= to)) {
-        throw new ModelException("spread", "peak", peak, "a number between the bounds, or one of them");
+        throw new ModelException(
+            "spread", "peak", peak, "a number between the bounds, or one of them");
       }
     }
   }

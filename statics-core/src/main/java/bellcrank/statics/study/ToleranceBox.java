@@ -117,7 +117,8 @@ public final class ToleranceBox {
    * @param figure what is wanted
    * @return its least and greatest value
    * @throws ModelException naming the input, if there is none, one is there twice, has no bounds,
-   *     changes another, or the model does not have it; or if the figure names what the model does not have
+   *     changes another, or the model does not have it; or if the figure names what the model does
+   *     not have
    */
   public static ToleranceBox of(Model model, List<Uncertain> uncertain, Figure figure) {
     return of(model, uncertain, figure, LOOKS);
@@ -132,8 +133,8 @@ public final class ToleranceBox {
    * @param looks how often the figure may be asked at most, 100 or more
    * @return its least and greatest value
    * @throws ModelException naming the input, if there is none, one is there twice, has no bounds,
-   *     changes another, or the model does not have it; or if the figure names what the model does not have, or there
-   *     are too few looks
+   *     changes another, or the model does not have it; or if the figure names what the model does
+   *     not have, or there are too few looks
    */
   public static ToleranceBox of(Model model, List<Uncertain> uncertain, Figure figure, int looks) {
     UncertainCheck.check(model, uncertain);

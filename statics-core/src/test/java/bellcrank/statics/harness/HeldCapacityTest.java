@@ -74,7 +74,9 @@ class HeldCapacityTest {
         () -> assertThat(Capacity.of(swing(100), NOTHING, sitter)).holdsUntilAtLeast(2));
     fails(
         "does not hold even without the driving loads",
-        () -> assertThat(Capacity.of(plank(-50), NOTHING, Variation.of("cask"))).holdsUntilAtLeast(0));
+        () ->
+            assertThat(Capacity.of(plank(-50), NOTHING, Variation.of("cask")))
+                .holdsUntilAtLeast(0));
   }
 
   @Test
@@ -95,8 +97,7 @@ class HeldCapacityTest {
         Rigs.jib().toBuilder()
             .point("toe", 10, 0)
             .member("chest", "toe")
-            .connect(
-                new ContactBase("floor", "toe", "chest", "ground", Direction.UP, 1, 0.1, 0.1))
+            .connect(new ContactBase("floor", "toe", "chest", "ground", Direction.UP, 1, 0.1, 0.1))
             .weight("chest weight", "chest", "toe", 10);
     Variation.Multiple barrel = Variation.of("barrel");
     assertThat(TravelCapacity.of(luffing(jib.build()), Rigs.jibSizing(), barrel))
@@ -105,7 +106,8 @@ class HeldCapacityTest {
     fails(
         "in some poses the device does not hold at any multiple",
         () ->
-            assertThat(TravelCapacity.of(pushed, Rigs.jibSizing(), barrel)).holdsUntilAtLeast(1.25));
+            assertThat(TravelCapacity.of(pushed, Rigs.jibSizing(), barrel))
+                .holdsUntilAtLeast(1.25));
   }
 
   private static Course luffing(Device jib) {
@@ -126,14 +128,12 @@ class HeldCapacityTest {
           .firstToGiveWayIs(rope)
           .firstToGiveWayIs(rope, "working load limit");
     }
-    Sizing weaker = ropes.withDetails(List.of(
-        Rating.of("left rope", 1000, "tag"), Rating.of("right rope", 999, "tag")));
+    Sizing weaker =
+        ropes.withDetails(
+            List.of(Rating.of("left rope", 1000, "tag"), Rating.of("right rope", 999, "tag")));
     fails(
         "left rope follows at 2.500 times sitter",
         () ->
-            assertThat(swing)
-                .sizedBy(weaker)
-                .asLoadsGrow("sitter")
-                .firstToGiveWayIs("left rope"));
+            assertThat(swing).sizedBy(weaker).asLoadsGrow("sitter").firstToGiveWayIs("left rope"));
   }
 }

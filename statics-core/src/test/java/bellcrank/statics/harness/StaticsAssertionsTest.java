@@ -353,8 +353,7 @@ final class StaticsAssertionsTest {
         .isEqualTo("ram: limits is 2 kN and 1 kN; wanted: the smaller first");
     mistake(() -> assertThat(Rigs.press()).inCase("heavy")).contains("heavy");
     mistake(() -> assertThat(Balance.of(Rigs.pressInTwoCases())).answers("ram in light"))
-        .isEqualTo(
-            "ask ram in light: case is \"light\"; wanted: full, in which this was solved");
+        .isEqualTo("ask ram in light: case is \"light\"; wanted: full, in which this was solved");
     mistake(() -> assertThat(Rigs.chest(0.5, 1)).holdsUntilAtLeast("pull", 2)).contains("pull");
     mistake(() -> assertThat(Rigs.chest(0.5, 1)).holdsUntilAtLeast("push", Double.NaN))
         .isEqualTo("chest: limit is NaN; wanted: a finite number");

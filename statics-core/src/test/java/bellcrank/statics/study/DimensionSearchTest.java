@@ -314,7 +314,9 @@ class DimensionSearchTest {
     assertThat(none.missed().get(0).missedBy()).isCloseTo(2450 / 3.0 - 300, within(1e-8));
   }
 
-  /** A lever that is held at both ends bears any load: no number tells by how much that is too much. */
+  /**
+   * A lever that is held at both ends bears any load: no number tells by how much that is too much.
+   */
   @Test
   void whatHasNoEndMissesItsBoundWithoutEnd() {
     Device held =

@@ -61,7 +61,8 @@ class FirstFailureTest {
     assertThat(((FigureAnswer.None) greatest.of(jib)).reason())
         .isEqualTo(FigureAnswer.Reason.UNLIMITED);
     Figure least = Figure.parse("least multiple(push)");
-    Model light = Model.of(jib(30).toBuilder().force("lid", "chest", "toe", Vector.of(0, -1)).build());
+    Model light =
+        Model.of(jib(30).toBuilder().force("lid", "chest", "toe", Vector.of(0, -1)).build());
     assertThat(least.of(light).number().orElseThrow()).isCloseTo(-40.4 / 30, within(1e-9));
     Figure down = Figure.parse("least multiple(lid)");
     assertThat(((FigureAnswer.None) Figure.parse("greatest multiple(lid)").of(light)).reason())
@@ -83,14 +84,15 @@ class FirstFailureTest {
   /** A push that is too much already gives way at no more than nothing of the other. */
   @Test
   void whatDoesNotHoldWithoutTheLoadsFailsAtNothing() {
-    Device pulled =
-        jib(50).toBuilder().force("pull", "chest", "toe", Vector.of(20, 0)).build();
+    Device pulled = jib(50).toBuilder().force("pull", "chest", "toe", Vector.of(20, 0)).build();
     Figure failure = Figure.firstFailure(Variation.of("pull"));
     assertThat(failure.of(Model.of(pulled))).isEqualTo(failure.of(Model.of(pulled).with(STAY)));
     assertThat(failure.of(Model.of(pulled)).number().orElseThrow()).isZero();
   }
 
-  /** A steep push jams the crate: from tan = 1/μ = 1 on no size of it moves it, 45° below the level. */
+  /**
+   * A steep push jams the crate: from tan = 1/μ = 1 on no size of it moves it, 45° below the level.
+   */
   @Test
   void whatNothingMovesIsAboveAnyBoundInSamples() {
     Device crate =

@@ -86,8 +86,7 @@ class SensitivitiesTest {
   /** A share of an angle would depend on where angles are counted from. */
   @Test
   void aDirectionIsToldWithoutAShare() {
-    Device bracket =
-        press().toBuilder().force("side", "lever", "grip", Vector.of(-220, 0)).build();
+    Device bracket = press().toBuilder().force("side", "lever", "grip", Vector.of(-220, 0)).build();
     assertThat(words(bracket, "resultant.direction", Input.size("side")))
         .containsExactly("1 % more of size of side lowers resultant.direction by 0.286 deg.");
   }

@@ -116,9 +116,7 @@ class SensitivityProperties {
         double rate = there.rate().orElseThrow() * length;
         assertThat(rate)
             .as(figure.text() + " by " + input)
-            .isCloseTo(
-                here.rate().getAsDouble(),
-                within(rounding + 1e-6 * Math.abs(rate)));
+            .isCloseTo(here.rate().getAsDouble(), within(rounding + 1e-6 * Math.abs(rate)));
       }
     }
   }

@@ -122,8 +122,7 @@ class TogetherTest {
     // a third of one and two thirds of the other
     assertThat(effect.rate().orElseThrow()).isCloseTo(GRAVITY, within(1e-12));
     Input hands = Input.parse("size of [left hand, right hand]");
-    assertThat(
-            Sensitivities.of(model, post, List.of(hands)).ranked().get(0).rate().orElseThrow())
+    assertThat(Sensitivities.of(model, post, List.of(hands)).ranked().get(0).rate().orElseThrow())
         .isCloseTo(-1, within(1e-12));
     assertThat(Sensitivities.of(model, post, List.of(Input.parse("y of [near, far]"))).words())
         .containsExactly("A change of y of [near, far] has no effect on post.");

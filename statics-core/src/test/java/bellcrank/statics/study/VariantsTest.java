@@ -89,8 +89,7 @@ class VariantsTest {
             .gravity(Vector.of(0, -10))
             .point("foot", 0, 0)
             .member("crate", "foot")
-            .connect(
-                new ContactBase("floor", "foot", "crate", "ground", Direction.UP, 1, 0.4, 0.4))
+            .connect(new ContactBase("floor", "foot", "crate", "ground", Direction.UP, 1, 0.4, 0.4))
             .weight("own weight", "crate", "foot", 50)
             .force("pull", "crate", "foot", Vector.of(pull, 0));
     return Model.of((bolted ? builder.clamp("bolt", "foot", "crate", "ground") : builder).build());
