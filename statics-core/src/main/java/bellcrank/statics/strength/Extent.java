@@ -10,7 +10,9 @@ final class Extent {
   /** No section is wider; such a number was most likely meant in mm. */
   private static final double LARGEST = 20;
 
-  /** Share of a bound by which a length may exceed it through rounding; it is taken as the bound. */
+  /**
+   * Share of a bound by which a length may exceed it through rounding; it is taken as the bound.
+   */
   static final double ROUNDING = 1e-9;
 
   private static final int DIGITS = 6;

@@ -53,7 +53,8 @@ class OutlineTest {
     assertThat(triangle.isOpen()).isFalse();
     assertThat(triangle.nearest()).isCloseTo(Math.sqrt(2), within(1e-12));
     assertThat(triangle.farthest().orElseThrow()).isCloseTo(Math.sqrt(26), within(1e-12));
-    assertThat(triangle.directions().orElseThrow().from()).isCloseTo(Math.atan2(1, 4), within(1e-12));
+    assertThat(triangle.directions().orElseThrow().from())
+        .isCloseTo(Math.atan2(1, 4), within(1e-12));
     assertThat(triangle.directions().orElseThrow().to()).isCloseTo(Math.atan2(5, 1), within(1e-12));
     assertThat(asked).isLessThan(20);
   }

@@ -62,8 +62,7 @@ class FullRadiusTest {
   void aWallMayBeAQuarterOfTheWidth() {
     // 3 · 0.1 is a little more than 0.3
     area(
-        Profiles.formedTube(1.2, 1.4, 3 * 0.1),
-        1.2 * 1.4 - 0.6 * 0.8 - 4 * CORNER * (0.36 - 0.09));
+        Profiles.formedTube(1.2, 1.4, 3 * 0.1), 1.2 * 1.4 - 0.6 * 0.8 - 4 * CORNER * (0.36 - 0.09));
   }
 
   @Test
@@ -83,8 +82,7 @@ class FullRadiusTest {
         area(
             Profiles.beam(deep, wide, t, t, r),
             area(Profiles.beam(deep, wide, t, t, 0)) + 4 * filled);
-        area(
-            Profiles.tee(leg, wide, t, t, r), area(Profiles.tee(leg, wide, t, t, 0)) + 2 * filled);
+        area(Profiles.tee(leg, wide, t, t, r), area(Profiles.tee(leg, wide, t, t, 0)) + 2 * filled);
       }
     }
   }
