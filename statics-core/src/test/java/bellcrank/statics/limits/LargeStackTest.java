@@ -1,6 +1,7 @@
 package bellcrank.statics.limits;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import bellcrank.statics.device.Contact;
@@ -76,6 +77,33 @@ class LargeStackTest {
 
     assertThat(not.how().words(device, UnitSystem.SI)).startsWith("crate 60").contains("slides");
     assertThat(not.how().motion().orElseThrow().motions()).hasSize(1);
+  }
+
+  /** Crates side by side, the first one pushed: those beside it have no part in what happens. */
+  @Test
+  void oneOfManyCratesSideBySideSlides() {
+    DeviceBuilder row = Device.named("row of crates");
+    for (int k = 1; k <= 120; k++) {
+      String crate = "crate " + k;
+      row.point("left " + k, k - 0.42, 0)
+          .point("right " + k, k + 0.4, 0)
+          .point("middle " + k, k, 0.14)
+          .member(crate, "left " + k, "right " + k, "middle " + k)
+          .connect(new Contact("left " + k, "left " + k, crate, "ground", Direction.UP, 0.5, 0.4))
+          .connect(new Contact("right " + k, "right " + k, crate, "ground", Direction.UP, 0.5, 0.4))
+          .weight("weight " + k, crate, "middle " + k, 20);
+    }
+    Device device = row.force("push", "crate 1", "left 1", Vector.of(120, 0)).build();
+    Verdict.DoesNotHold not = (Verdict.DoesNotHold) Limits.of(device).verdict();
+
+    assertThat(not.how().events())
+        .extracting(Event::part, Event::kind)
+        .containsExactly(tuple("left 1", Event.Kind.SLIDES), tuple("right 1", Event.Kind.SLIDES));
+    assertThat(not.how().motion().orElseThrow().motions()).hasSize(1);
+    Limits holding = Limits.of(device).withFriction(1.3);
+    assertThat(holding.verdict()).isEqualTo(new Verdict.Holds());
+    assertThat(holding.greatest(Variation.of("push")).orElseThrow())
+        .isCloseTo(1.3 * 0.5 * 20 * 9.80665 / 120, within(1e-10));
   }
 
   /** What gives way at the near end is the same however long the row is. */

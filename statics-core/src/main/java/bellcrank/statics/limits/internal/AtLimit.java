@@ -31,6 +31,36 @@ public final class AtLimit {
     return widened(states, goal, extreme, 0);
   }
 
+  /**
+   * The conditions at which a device is about to lock itself. Of parts that a squeeze loads they
+   * are those at their limit in every such squeeze; of all others, those in every state under the
+   * loads.
+   */
+  public static List<Bound> squeezed(
+      States squeeze, Goal goal, Extreme most, States loaded, Extreme state) {
+    List<Bound> always = new ArrayList<>();
+    for (Bound bound : of(squeeze, goal, most)) {
+      if (carries(bound, most, squeeze)) {
+        always.add(bound);
+      }
+    }
+    for (Bound bound : of(loaded, Goal.none(loaded.columns()), state)) {
+      if (!carries(bound, most, squeeze)) {
+        always.add(bound);
+      }
+    }
+    return always;
+  }
+
+  private static boolean carries(Bound bound, Extreme extreme, States states) {
+    for (int column : bound.columns) {
+      if (Math.abs(extreme.forces[column]) > ROOM * states.scale()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** The same where every condition is widened by a share of the loads. */
   public static List<Bound> widened(States states, Goal goal, Extreme extreme, double share) {
     States there = goal.number != 0 ? states.at(extreme.number()) : held(states, goal, extreme);
@@ -43,9 +73,16 @@ public final class AtLimit {
       }
     }
     List<Bound> always = new ArrayList<>();
+    boolean more = true;
+    while (open.size() > 1 && more) {
+      // what has room in some state is found for many at once: where the sum of all room is
+      // greatest
+      Extreme roomiest = there.greatest(Goal.forces(away(states, open)), wide);
+      more = roomiest.isFound() && open.removeIf(bound -> room(bound, roomiest.forces) > slack);
+    }
     while (!open.isEmpty()) {
       Bound bound = open.remove(open.size() - 1);
-      Extreme roomiest = there.greatest(Goal.forces(away(states, bound)), wide);
+      Extreme roomiest = there.greatest(Goal.forces(away(states, List.of(bound))), wide);
       if (roomiest.kind() == Extreme.Kind.UNBOUNDED) {
         continue;
       }
@@ -57,7 +94,7 @@ public final class AtLimit {
     }
     for (Branch branch : states.parts().branches()) {
       for (Bound bound : branch.atLimit(extreme.forces, slack)) {
-        Extreme roomiest = there.greatest(Goal.forces(away(states, bound)), wide);
+        Extreme roomiest = there.greatest(Goal.forces(away(states, List.of(bound))), wide);
         boolean room = roomiest.isFound() && branch.room(bound, roomiest.forces) > slack;
         if (!room && roomiest.kind() != Extreme.Kind.UNBOUNDED) {
           always.add(bound);
@@ -70,11 +107,13 @@ public final class AtLimit {
     return always;
   }
 
-  /** What to make greatest in order to leave a condition the most room. */
-  private static double[] away(States states, Bound bound) {
+  /** What to make greatest in order to leave conditions the most room in all. */
+  private static double[] away(States states, List<Bound> bounds) {
     double[] multiples = new double[states.columns()];
-    for (int k = 0; k < bound.columns.length; k++) {
-      multiples[bound.columns[k]] -= bound.multiples[k];
+    for (Bound bound : bounds) {
+      for (int k = 0; k < bound.columns.length; k++) {
+        multiples[bound.columns[k]] -= bound.multiples[k];
+      }
     }
     return multiples;
   }

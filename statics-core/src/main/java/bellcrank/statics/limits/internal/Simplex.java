@@ -32,7 +32,10 @@ final class Simplex {
   /** Accuracy asked of the solver. */
   private static final double ACCURACY = 1e-10;
 
-  /** Up to this many variables the library is believed where it says that a sum has no end. */
+  /**
+   * Up to this many variables the library is believed where it says that a sum has no end, and
+   * independent parts are not solved apart.
+   */
   private static final int SURE = 40;
 
   /** Far enough, in loads, for a sum that has no end. */
@@ -55,7 +58,9 @@ final class Simplex {
    * @return how it comes out
    */
   static Optimum maximize(Program program, double[] objective) {
-    return new Simplex().greatest(program, objective);
+    return program.variables() > SURE
+        ? IndependentParts.maximize(program, objective)
+        : new Simplex().greatest(program, objective);
   }
 
   /** The same, in storage that serves for one program after the other. */

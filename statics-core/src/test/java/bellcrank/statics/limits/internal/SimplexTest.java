@@ -3,6 +3,7 @@ package bellcrank.statics.limits.internal;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 
 /** Programs of few and of many variables. */
@@ -14,9 +15,12 @@ class SimplexTest {
     return row;
   }
 
-  /** Variables between −1 and k + 1, all but the first, which has no upper end. */
+  /** Variables between −1 and k + 1, all but the first, which has no upper end; one sum of all. */
   private static Program box(int variables) {
     Program program = new Program(variables);
+    double[] all = new double[variables];
+    Arrays.fill(all, -1);
+    program.atMost(all, 2.0 * variables);
     for (int k = 0; k < variables; k++) {
       program.atMost(unit(variables, k, -2), 2);
       if (k > 0) {
