@@ -157,6 +157,28 @@ final class Admissible {
     return new Found(states, states.greatest(goal, share));
   }
 
+  /**
+   * Whether all conditions are such that forces which keep them do so times any number, so that
+   * loads and forces may grow together.
+   */
+  boolean isProportional(FrictionLevel friction) {
+    return ground.areFixed() && kept(friction).parts().areProportional();
+  }
+
+  /**
+   * Makes a goal greatest over any multiple of the given loads, the pushes and tensions adding up
+   * to the size of the loads.
+   */
+  Found squeezed(FrictionLevel friction, List<Integer> pushes, Goal goal) {
+    double[] loads = given().fixed();
+    Travel all =
+        Travel.of(
+            new double[loads.length], loads, Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY);
+    PartBounds parts = parts(friction, ground.first(assembly()));
+    States states = States.of(space, parts, all, scale).withTotal(pushes);
+    return new Found(states, states.greatest(goal));
+  }
+
   private Found greatest(
       Travel loads, FrictionLevel friction, Goal goal, Map<String, GroundCap> caps) {
     States states = States.of(space, parts(friction, caps), loads, scale);

@@ -11,6 +11,8 @@ import bellcrank.statics.limits.internal.Extreme;
 import bellcrank.statics.limits.internal.FrictionLevel;
 import bellcrank.statics.limits.internal.Goal;
 import bellcrank.statics.limits.internal.Travel;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 /**
  * Finds the least common factor on all coefficients of friction by halving: more friction never
@@ -22,7 +24,7 @@ final class FrictionSearch {
   private static final double MOST = 1e6;
 
   /** Factors below this count as hardly any friction: the squeeze that they need has no bound. */
-  private static final double LEAST = 1e-4;
+  private static final double LEAST = 1e-5;
 
   /** Relative accuracy of the factor. */
   private static final double ACCURACY = 1e-12;
@@ -71,10 +73,24 @@ final class FrictionSearch {
         low = middle;
       }
     }
-    if (high < LEAST) {
-      return new FrictionFactor.AnyIsEnough();
+    SelfLocking locking = new SelfLocking(device, admissible, stated);
+    if (locking.mayBe(found)) {
+      Optional<SelfLocking.Squeezed> squeezed = locking.find(high, ACCURACY, LEAST / 2);
+      if (squeezed.isPresent()) {
+        Admissible.Found squeeze = squeezed.get().found();
+        Admissible.Found loaded = found;
+        return least(
+            squeezed.get().factor(), () -> givingWays.locking(squeeze, locking.goal(), loaded));
+      }
     }
-    return new FrictionFactor.Least(high, givingWays.at(found, Goal.none(admissible.columns())));
+    Admissible.Found last = found;
+    return least(high, () -> givingWays.at(last, Goal.none(admissible.columns())));
+  }
+
+  private static FrictionFactor least(double factor, Supplier<GivingWay> how) {
+    return factor < LEAST
+        ? new FrictionFactor.AnyIsEnough()
+        : new FrictionFactor.Least(factor, how.get());
   }
 
   private Admissible.Found holds(Travel given, double factor) {

@@ -16,6 +16,7 @@ import bellcrank.statics.geometry.Vector;
 import bellcrank.statics.limits.internal.AtLimit;
 import bellcrank.statics.limits.internal.Extreme;
 import bellcrank.statics.limits.internal.Goal;
+import bellcrank.statics.limits.internal.States;
 import bellcrank.statics.limits.internal.Yielding;
 import java.util.ArrayList;
 import java.util.List;
@@ -46,6 +47,24 @@ final class GivingWays {
             AtLimit.of(found.states(), goal, extreme),
             goal.soughtForces(),
             found.states().driving(goal)),
+        extreme.forces());
+  }
+
+  /**
+   * How a device gives way that is just about to lock itself: what is squeezed, as in a state of
+   * the squeeze alone, and what is not, as in a state under the full loads.
+   */
+  GivingWay locking(Admissible.Found squeeze, Goal goal, Admissible.Found loaded) {
+    States states = squeeze.states();
+    Extreme extreme = squeeze.extreme();
+    return of(
+        Yielding.of(
+            device,
+            pose,
+            states.space().assembly(),
+            AtLimit.squeezed(states, goal, extreme, loaded.states(), loaded.extreme()),
+            goal.soughtForces(),
+            states.driving(goal)),
         extreme.forces());
   }
 

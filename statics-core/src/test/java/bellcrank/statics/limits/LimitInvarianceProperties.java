@@ -71,20 +71,9 @@ class LimitInvarianceProperties {
         (what, value) ->
             assertThat(after.getOrDefault(what, 0.0))
                 .as(what)
-                .isCloseTo(value, within(share(one, what, value) * Math.max(1, Math.abs(value)))));
+                .isCloseTo(value, within(1e-6 * Math.max(1, Math.abs(value)))));
     boolean told = !words.apply("slides").isEmpty();
     assertThat(events(other, told ? same -> same : words)).isEqualTo(events(one, words));
-  }
-
-  /**
-   * Where a piece wedges itself fast, the forces that just enough friction asks for grow beyond any
-   * measure, and the factor is as uncertain as its inverse squeeze.
-   */
-  private static double share(Device device, String what, double value) {
-    boolean wedged =
-        what.startsWith("friction")
-            && PlainStates.of(device, value * 1.001, Set.of()).leastTotal() > 50;
-    return wedged ? 1e-3 * Math.max(1, value) : 1e-6;
   }
 
   private static Map<String, Double> numbers(Device device) {

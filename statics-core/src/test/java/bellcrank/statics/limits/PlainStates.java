@@ -146,16 +146,6 @@ final class PlainStates {
     return judged(nothing(), sign);
   }
 
-  /** The least sum of multiples that balances the loads, as a share of them; infinite if none. */
-  double leastTotal() {
-    double[] goal = new double[forces.size()];
-    for (int j = 0; j < goal.length; j++) {
-      goal[j] = forces.get(j).anySign() ? 0 : -1;
-    }
-    Best best = judged(goal, 0);
-    return best.kind == Kind.FOUND ? -best.value : Double.POSITIVE_INFINITY;
-  }
-
   /**
    * No outcome is believed without its proof: of no state, multiples of the equations that
    * contradict one another; of no end, a direction in which states go on; of a greatest value, the

@@ -11,6 +11,9 @@ sealed interface Branch permits DryPin, ScrewThread {
   /** A share of what the part can do; what it means is the part's own affair. */
   record Choice(double from, double to) {}
 
+  /** Whether forces that the part can bear may be multiplied by any positive number. */
+  boolean isProportional();
+
   /** The choice before anything is chosen. */
   Choice whole();
 

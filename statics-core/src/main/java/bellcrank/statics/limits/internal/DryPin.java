@@ -32,6 +32,11 @@ final class DryPin implements Branch {
   }
 
   @Override
+  public boolean isProportional() {
+    return true;
+  }
+
+  @Override
   public Choice whole() {
     return new Choice(0, FULL);
   }

@@ -91,6 +91,13 @@ public final class PartBounds {
     return bounds;
   }
 
+  /** Whether forces that keep all conditions do so times any positive number. */
+  public boolean areProportional() {
+    return branches.stream().allMatch(Branch::isProportional)
+        && sinking.isEmpty()
+        && bounds.stream().allMatch(bound -> bound.limit == 0);
+  }
+
   List<SinkingBase> sinking() {
     return sinking;
   }

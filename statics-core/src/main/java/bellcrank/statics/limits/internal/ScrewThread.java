@@ -47,6 +47,11 @@ final class ScrewThread implements Branch {
   }
 
   @Override
+  public boolean isProportional() {
+    return given == 0;
+  }
+
+  @Override
   public Choice whole() {
     return new Choice(-1, 1);
   }

@@ -171,6 +171,17 @@ public final class States {
     return new States(this, more);
   }
 
+  /** The same states, as far as some forces add up to the size of the loads. */
+  public States withTotal(List<Integer> of) {
+    int[] summed = of.stream().mapToInt(Integer::intValue).toArray();
+    double[] up = new double[summed.length];
+    double[] down = new double[summed.length];
+    Arrays.fill(up, 1);
+    Arrays.fill(down, -1);
+    return with(new Bound(-1, Bound.Kind.PART, 0, scale, summed, up))
+        .with(new Bound(-1, Bound.Kind.PART, 0, -scale, summed, down));
+  }
+
   private States(States of, List<Bound> extra) {
     this(of, extra, of.fixed, of.varied, of.varies);
     conditions.addAll(of.conditions);
