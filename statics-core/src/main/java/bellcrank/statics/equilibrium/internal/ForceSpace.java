@@ -1,20 +1,16 @@
 package bellcrank.statics.equilibrium.internal;
 
-import bellcrank.statics.device.Connection;
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.LoadCase;
-import bellcrank.statics.device.Pin;
 import bellcrank.statics.device.Pose;
 import bellcrank.statics.geometry.Vector;
-import java.util.Arrays;
 import java.util.Optional;
 import java.util.function.Predicate;
-import org.ejml.data.DMatrixRMaj;
 
 /**
  * All forces that can balance loads on a device: f = f₀ + N·z, with z the forces that statics
- * leaves free. Friction couples of pins are among the forces. Which of the forces are free is
- * chosen by a rank-revealing factor, so z are forces of the device themselves.
+ * leaves free. Friction couples of pins are among the forces. z are forces of the device
+ * themselves: a {@link ForceChoice} says which.
  */
 public final class ForceSpace {
 
@@ -25,9 +21,7 @@ public final class ForceSpace {
   private static final int LARGE = 150;
 
   /** Largest multiple of a free force in another one with which such a choice is taken. */
-  private static final double MODERATE = 100;
-
-  private static final PivotedFactor NOTHING = new PivotedFactor(new DMatrixRMaj(0, 0));
+  static final double MODERATE = 100;
 
   private final Assembly assembly;
   private final Placements placements;
@@ -35,67 +29,24 @@ public final class ForceSpace {
   private final double[] centre;
   private final int rows;
   private final int columns;
-
-  /** The equations and their dense factor; of no size until they are needed. */
-  private DMatrixRMaj matrix = new DMatrixRMaj(0, 0);
-
-  private PivotedFactor factor = NOTHING;
-  private final double[] right;
   private int rank;
   private double[][] free = {};
+  private ForceChoice choice;
 
-  /** Once moved: the choice of free forces made before, while it serves. */
-  private Optional<KeptChoice> kept = Optional.empty();
-
-  private boolean keeps;
+  /** Made once it is needed. */
+  private Optional<PivotedChoice> pivoted = Optional.empty();
 
   private ForceSpace(Assembly assembly, Pose pose) {
     this.assembly = assembly;
     placements = assembly.placements();
     actions = assembly.actions();
-    // a dense factor gains nothing from moments about well-chosen points: all are about the middle
+    // moments of loads are about the middle; a choice takes them about places that suit it
     centre = new double[2 * assembly.memberCount()];
     columns = assembly.columns();
-    int shafts = 0;
-    for (Connection connection : assembly.device().connections()) {
-      shafts += connection instanceof Pin pin && isShaft(pin) ? 1 : 0;
-    }
-    rows = assembly.rows() + shafts;
-    right = new double[rows];
+    rows = assembly.rows() + PivotedChoice.shafts(assembly);
     place(pose);
-    if (rows >= LARGE && rows == assembly.rows()) {
-      chooseByBodies();
-    }
-    if (!keeps) {
-      choose();
-    }
-  }
-
-  private void chooseByBodies() {
-    Equations equations = new Equations(assembly, actions);
-    KeptChoice.firstPlaces(actions, centre);
-    equations.fillForces(actions, centre);
-    Arrays.fill(centre, 0);
-    kept =
-        FreeChoice.of(assembly, equations, assembly.scale().zero())
-            .flatMap(chosen -> KeptChoice.of(assembly, chosen, MODERATE));
-    free = new double[Math.max(0, columns - rows)][columns];
-    KeptChoice choice = kept.orElse(null);
-    keeps = choice != null && choice.take(actions, free);
-    rank = rows;
-  }
-
-  /** Lets a dense factor choose. */
-  private void choose() {
-    if (factor == NOTHING) {
-      matrix = new DMatrixRMaj(rows, columns);
-      fill();
-      factor = new PivotedFactor(matrix);
-    } else {
-      fill();
-      factor.take(matrix);
-    }
-    free();
+    KeptChoice byBodies = rows >= LARGE ? byBodies().orElse(null) : null;
+    choice = byBodies != null && take(byBodies) ? byBodies : chosen();
   }
 
   private void place(Pose pose) {
@@ -103,31 +54,55 @@ public final class ForceSpace {
     assembly.evaluate(placements, actions);
   }
 
-  /** Writes the equations. */
-  private void fill() {
-    Arrays.fill(matrix.data, 0);
-    addActions();
-    double zero = assembly.scale().zero();
-    for (int k = 0; k < matrix.data.length; k++) {
-      matrix.data[k] = Math.abs(matrix.data[k]) > zero ? matrix.data[k] : 0;
-    }
-    if (rows > assembly.rows()) {
-      balanceShafts(assembly.rows());
-    }
+  /** Whether the equations are those of the bodies alone, without shafts of dry pins. */
+  private boolean isPlain() {
+    return rows == assembly.rows();
   }
 
-  /** Finds which forces are free, and what each adds. */
-  private void free() {
-    rank = factor.rank(Math.max(RANK_TOLERANCE, 4 * assembly.scale().zero()));
-    if (free.length != columns - rank) {
-      free = new double[columns - rank][columns];
+  private Optional<KeptChoice> byBodies() {
+    if (!isPlain()) {
+      return Optional.empty();
     }
-    for (int which = 0; which < free.length; which++) {
-      for (int i = 0; i < rank; i++) {
-        right[i] = -factor.r(i, rank + which);
-      }
-      factor.solve(rank, right, free[which]);
-      free[which][factor.pivot(rank + which)] = 1;
+    Equations equations = new Equations(assembly, actions);
+    double[] places = centre.clone();
+    KeptChoice.firstPlaces(actions, places);
+    equations.fillForces(actions, places);
+    return FreeChoice.of(assembly, equations, assembly.scale().zero())
+        .flatMap(free -> KeptChoice.of(assembly, free, MODERATE));
+  }
+
+  /** Whether a choice made before serves here. */
+  private boolean take(KeptChoice kept) {
+    expect(rows);
+    return kept.take(actions, free);
+  }
+
+  /** Chooses anew. */
+  private ForceChoice chosen() {
+    SmallChoice small = isPlain() ? SmallChoice.of(assembly, actions).orElse(null) : null;
+    if (small != null) {
+      expect(rows);
+      small.write(free);
+      return small;
+    }
+    PivotedChoice dense = pivoted.orElse(null);
+    if (dense == null) {
+      dense = new PivotedChoice(assembly, rows, actions);
+      pivoted = Optional.of(dense);
+    } else {
+      dense.take(actions);
+    }
+    expect(dense.rank());
+    dense.write(free);
+    return dense;
+  }
+
+  /** Takes in the rank, and how many forces are free then. */
+  private void expect(int newRank) {
+    rank = newRank;
+    int freedom = Math.max(0, columns - rank);
+    if (free.length != freedom) {
+      free = new double[freedom][columns];
     }
   }
 
@@ -160,65 +135,25 @@ public final class ForceSpace {
    * @param pose where the bodies are
    */
   public void moveTo(Pose pose) {
-    if (!keeps) {
-      keep();
-    }
+    KeptChoice kept = choice instanceof KeptChoice same ? same : keep().orElse(null);
     place(pose);
-    KeptChoice choice = kept.orElse(null);
-    keeps = choice != null && choice.take(actions, free);
-    if (!keeps) {
-      choose();
+    choice = kept != null && take(kept) ? kept : chosen();
+  }
+
+  /** Keeps the choice of free forces, if they are all that the equations leave. */
+  private Optional<KeptChoice> keep() {
+    if (!isPlain() || rank < rows) {
+      return Optional.empty();
     }
-  }
-
-  /** Keeps the choice of free forces of the factor, if they are all that the equations leave. */
-  private void keep() {
-    kept = Optional.empty();
-    if (rank == rows && rows == assembly.rows()) {
-      int[] columnsOfFree = new int[free.length];
-      double largest = 0;
-      for (int which = 0; which < free.length; which++) {
-        columnsOfFree[which] = factor.pivot(rank + which);
-        for (double multiple : free[which]) {
-          largest = Math.max(largest, Math.abs(multiple));
-        }
-      }
-      kept = KeptChoice.of(assembly, columnsOfFree, largest);
-    }
-  }
-
-  /** A dry pin that is a body of its own: its shaft turns freely unless friction holds it. */
-  private boolean isShaft(Pin pin) {
-    return pin.friction() > 0 && assembly.pinBody(pin.name()) >= 0;
-  }
-
-  /** Adds the forces of all actions; a dense matrix needs no pattern of {@link Equations}. */
-  private void addActions() {
-    for (int action = 0; action < actions.count(); action++) {
-      int body = actions.body[action];
-      if (body >= 0) {
-        int at = matrix.getIndex(assembly.firstRow(body), actions.column[action]);
-        matrix.data[at] += actions.fx(action);
-        matrix.data[at + columns] += actions.fy(action);
-        if (body < assembly.memberCount()) {
-          matrix.data[at + 2 * columns] += actions.moment(action, 0, 0);
-        }
+    int[] freeColumns = new int[free.length];
+    double largest = 0;
+    for (int which = 0; which < free.length; which++) {
+      freeColumns[which] = choice.freeColumn(which);
+      for (double multiple : free[which]) {
+        largest = Math.max(largest, Math.abs(multiple));
       }
     }
-  }
-
-  /** Joints have no equation of moments; the shaft of a dry pin needs one. */
-  private void balanceShafts(int firstRow) {
-    Device device = assembly.device();
-    int row = firstRow;
-    for (int i = 0; i < device.connections().size(); i++) {
-      if (device.connections().get(i) instanceof Pin pin && isShaft(pin)) {
-        for (int body = 0; body < pin.bodies().size(); body++) {
-          matrix.set(row, assembly.coupleColumn(i, body), 1);
-        }
-        row++;
-      }
-    }
+    return KeptChoice.of(assembly, freeColumns, largest);
   }
 
   /** The assembly. */
@@ -252,7 +187,7 @@ public final class ForceSpace {
   }
 
   /**
-   * Loads seen from the factor: what forces can balance comes first, what none can comes last.
+   * Loads seen from the choice: what forces can balance comes first, what none can comes last.
    *
    * @param load right side, of {@link #loads} and the like
    * @return for {@link #responseTo} and {@link #leftOf}
@@ -265,15 +200,13 @@ public final class ForceSpace {
 
   /** The same, in the place of the right side. */
   public void turn(double[] load) {
-    if (!keeps) {
-      factor.turn(load);
-    }
+    choice.turn(load);
   }
 
   /**
    * Forces that balance loads as far as they can be balanced, with all free forces zero.
    *
-   * @param turned loads seen from the factor; changed
+   * @param turned loads seen from the choice; changed
    * @return by unknowns
    */
   public double[] responseTo(double[] turned) {
@@ -284,18 +217,13 @@ public final class ForceSpace {
 
   /** The same, the forces being written into {@code forces}. */
   public void respond(double[] turned, double[] forces) {
-    KeptChoice choice = kept.orElse(null);
-    if (keeps && choice != null) {
-      choice.respond(turned, forces);
-    } else {
-      factor.solve(rank, turned, forces);
-    }
+    choice.respond(turned, forces);
   }
 
   /**
    * What is left of loads that no forces can balance.
    *
-   * @param turned loads seen from the factor
+   * @param turned loads seen from the choice
    * @param which which condition, from 0 to below {@link #conditions}
    * @return zero if the condition is kept
    */

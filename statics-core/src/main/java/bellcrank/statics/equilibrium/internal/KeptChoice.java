@@ -9,7 +9,7 @@ import java.util.Optional;
  * chooses anew in each pose is several times as much work. If A = B·(I N) with N of moderate size,
  * B is about as far from singular as A is. So a choice serves while N stays moderate.
  */
-final class KeptChoice {
+final class KeptChoice implements ForceChoice {
 
   /** How many times as large as where it was made the multiples of a choice may become. */
   private static final double GROWTH = 10;
@@ -21,8 +21,6 @@ final class KeptChoice {
   private final OrderedRows rows;
   private final BlockSolver solver;
   private final double[] right;
-  private final int members;
-
   /** Where each of the ordered coefficients stands in the equations. */
   private final int[] entry;
 
@@ -31,8 +29,7 @@ final class KeptChoice {
     most = GROWTH * Math.max(1, largest);
     this.freeColumns = freeColumns;
     this.equations = equations;
-    members = assembly.memberCount();
-    centre = new double[2 * members];
+    centre = new double[2 * assembly.memberCount()];
     rows = new OrderedRows(basis.order);
     solver = BlockSolver.byInverses(rows, assembly.scale().zero());
     right = new double[assembly.rows()];
@@ -122,7 +119,7 @@ final class KeptChoice {
       for (int k = equations.start[column]; k < equations.start[column + 1]; k++) {
         right[equations.row[k]] = -equations.value[k];
       }
-      solve(free[z]);
+      solve(right, free[z]);
       for (double multiple : free[z]) {
         moderate &= Math.abs(multiple) <= most;
       }
@@ -131,21 +128,33 @@ final class KeptChoice {
     return moderate;
   }
 
-  /** Writes the forces that balance loads, with all free forces zero. */
-  void respond(double[] load, double[] forces) {
-    System.arraycopy(load, 0, right, 0, right.length);
-    for (int body = 0; body < members; body++) {
-      // the load's moment is about the middle of the device
-      right[3 * body + 2] +=
-          centre[2 * body + 1] * load[3 * body] - centre[2 * body] * load[3 * body + 1];
-    }
-    solve(forces);
+  @Override
+  public int freeColumn(int which) {
+    return freeColumns[which];
   }
 
-  private void solve(double[] forces) {
-    solver.solve(right, forces);
+  @Override
+  public void turn(double[] load) {
+    shift(load, centre);
+  }
+
+  @Override
+  public void respond(double[] turned, double[] forces) {
+    solve(turned, forces);
+  }
+
+  private void solve(double[] load, double[] forces) {
+    solver.solve(load, forces);
     for (int column : freeColumns) {
       forces[column] = 0;
+    }
+  }
+
+  /** Takes the moments of loads about places on the members in place of the device's middle. */
+  static void shift(double[] load, double[] centre) {
+    for (int k = 0; k < centre.length; k += 2) {
+      int row = k / 2 * 3;
+      load[row + 2] += centre[k + 1] * load[row] - centre[k] * load[row + 1];
     }
   }
 

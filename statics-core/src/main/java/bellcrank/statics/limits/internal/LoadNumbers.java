@@ -3,6 +3,7 @@ package bellcrank.statics.limits.internal;
 import bellcrank.statics.equilibrium.internal.ForceSpace;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -85,11 +86,15 @@ public final class LoadNumbers {
   public static final class Sheet {
 
     private final LoadNumbers of;
-    private final Simplex simplex = new Simplex();
     private final double[] forces;
     private final double[] ofNumber;
     private Program program;
     private double[] goal;
+    private FreeCorner corner;
+
+    /** The library's storage, made once it is needed. */
+    private Optional<Simplex> simplex = Optional.empty();
+
     private double number;
 
     /**
@@ -104,6 +109,7 @@ public final class LoadNumbers {
       ofNumber = new double[columns];
       goal = new double[of.space.freedom() + 1];
       program = new Program(goal.length, of.bounds.size());
+      corner = new FreeCorner(goal.length);
     }
 
     /**
@@ -132,6 +138,7 @@ public final class LoadNumbers {
       if (goal.length != free + 1) {
         goal = new double[free + 1];
         program = new Program(goal.length, of.bounds.size());
+        corner = new FreeCorner(goal.length);
       }
       program.clear();
       if (!balance(fixed, varied, scale)) {
@@ -145,9 +152,19 @@ public final class LoadNumbers {
         program.atMost(numberTimes(-1), -least);
       }
       goal[free] = sign;
-      Optimum best = simplex.greatest(program, goal);
+      if (corner.find(program, goal)) {
+        number = corner.point()[free];
+        return true;
+      }
+      Optimum best = library().greatest(program, goal);
       number = best.isFound() ? best.x[free] : sign * Double.POSITIVE_INFINITY;
       return best.isFound() || best.kind == Optimum.Kind.UNBOUNDED;
+    }
+
+    private Simplex library() {
+      Simplex made = simplex.orElseGet(Simplex::new);
+      simplex = Optional.of(made);
+      return made;
     }
 
     /** What must be kept whatever the forces are. */

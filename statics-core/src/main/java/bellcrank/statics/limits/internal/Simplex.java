@@ -30,7 +30,7 @@ final class Simplex {
   private static final double MISS_OF_NUMBERS = 1e-12;
 
   /** Accuracy asked of the solver. */
-  private static final double ACCURACY = 1e-10;
+  static final double ACCURACY = 1e-10;
 
   /**
    * Up to this many variables the library is believed where it says that a sum has no end, and
