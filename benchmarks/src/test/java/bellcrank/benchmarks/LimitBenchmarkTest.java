@@ -131,7 +131,7 @@ class LimitBenchmarkTest {
     assertThat(program.size()).isEqualTo(rows);
   }
 
-  /** With the same forces chosen as free, in the same order, the program has the same numbers. */
+  /** For states the library chooses the same forces as free, in the same order. */
   @ParameterizedTest
   @EnumSource(RoughSample.class)
   void freeForcesAreThoseOfTheLibrary(RoughSample sample) {
@@ -158,6 +158,46 @@ class LimitBenchmarkTest {
     for (int j = 0; j < fixed.length; j++) {
       assertThat(equations.fixed()[j]).isCloseTo(fixed[j] / scale, within(1e-9));
       assertThat(equations.varied()[j]).isCloseTo(moving[j] / scale, within(1e-9));
+    }
+  }
+
+  /**
+   * For a number alone it takes those that it finds soonest: as many, and all forces that balance
+   * the loads are the same, so it is the same program in other variables.
+   */
+  @ParameterizedTest
+  @EnumSource(RoughSample.class)
+  void freeForcesThatAreFoundSoonestSpanTheSame(RoughSample sample) {
+    Device device = sample.device();
+    for (Pose pose : Sample.poses(device, 16)) {
+      ForceSpace space = ForceSpace.soonest(device, pose);
+      ContactEquations equations =
+          ContactEquations.of(device, pose, LoadCase.ALL_LOADS, sample.varied());
+      assertThat(space.freedom()).isEqualTo(equations.freedom());
+      for (int z = 0; z < equations.freedom(); z++) {
+        assertSpanned(space, equations.free(z));
+      }
+      double scale = space.scale(LoadCase.ALL_LOADS);
+      double[] apart =
+          space.responseTo(space.turned(space.loads(LoadCase.ALL_LOADS, sample.varied()::equals)));
+      for (int j = 0; j < apart.length; j++) {
+        apart[j] = apart[j] / scale - equations.varied()[j];
+      }
+      assertSpanned(space, apart);
+    }
+  }
+
+  /** Forces that balance nothing are the sum of what their own free ones add. */
+  private static void assertSpanned(ForceSpace space, double[] forces) {
+    double[] left = forces.clone();
+    for (int z = 0; z < space.freedom(); z++) {
+      double multiple = forces[space.freeColumn(z)];
+      for (int j = 0; j < left.length; j++) {
+        left[j] -= multiple * space.free(z)[j];
+      }
+    }
+    for (double force : left) {
+      assertThat(force).isCloseTo(0, within(1e-9));
     }
   }
 

@@ -32,10 +32,14 @@ final class Admissible {
 
   private final Device device;
   private final LoadCase loadCase;
+  private final Pose pose;
   private final ForceSpace space;
   private final GroundCaps ground;
   private final double scale;
   private volatile Optional<Kept> kept;
+
+  /** The same forces for states, made once one is asked for. */
+  private volatile Optional<ForceSpace> forStates = Optional.empty();
 
   /** What the parts can give where friction is of one level, used again as long as it is. */
   private record Kept(FrictionLevel friction, PartBounds parts, LoadNumbers numbers) {}
@@ -47,15 +51,22 @@ final class Admissible {
     this(
         device,
         loadCase,
-        ForceSpace.of(device, pose),
+        pose,
+        ForceSpace.soonest(device, pose),
         new GroundCaps(device, foundations),
         Optional.empty());
   }
 
   private Admissible(
-      Device device, LoadCase loadCase, ForceSpace space, GroundCaps ground, Optional<Kept> kept) {
+      Device device,
+      LoadCase loadCase,
+      Pose pose,
+      ForceSpace space,
+      GroundCaps ground,
+      Optional<Kept> kept) {
     this.device = device;
     this.loadCase = loadCase;
+    this.pose = pose;
     this.space = space;
     this.ground = ground;
     this.kept = kept;
@@ -64,13 +75,14 @@ final class Admissible {
   }
 
   /** The same in another pose; what the parts can give does not depend on it. */
-  Admissible at(Pose pose, FrictionLevel friction) {
-    ForceSpace there = space.at(pose);
+  Admissible at(Pose other, FrictionLevel friction) {
+    ForceSpace there = space.at(other);
     PartBounds parts = kept(friction).parts();
     Kept same = new Kept(friction, parts, LoadNumbers.of(there, parts));
-    return new Admissible(device, loadCase, there, ground, Optional.of(same));
+    return new Admissible(device, loadCase, other, there, ground, Optional.of(same));
   }
 
+  /** All forces that can balance loads; which of them are free is as it comes. */
   ForceSpace space() {
     return space;
   }
@@ -85,6 +97,16 @@ final class Admissible {
 
   double scale() {
     return scale;
+  }
+
+  private ForceSpace forStates() {
+    Optional<ForceSpace> made = forStates;
+    if (made.isPresent()) {
+      return made.get();
+    }
+    ForceSpace chosen = space.withCare(pose);
+    forStates = Optional.of(chosen);
+    return chosen;
   }
 
   /** The given loads of the case. */
@@ -153,7 +175,7 @@ final class Admissible {
 
   /** The same under the given loads, every condition being widened by a share of them. */
   Found widened(FrictionLevel friction, Goal goal, double share) {
-    States states = States.of(space, parts(friction, ground.first(assembly())), given(), scale);
+    States states = States.of(forStates(), parts(friction, ground.first(assembly())), given(), scale);
     return new Found(states, states.greatest(goal, share));
   }
 
@@ -181,7 +203,7 @@ final class Admissible {
 
   private Found greatest(
       Travel loads, FrictionLevel friction, Goal goal, Map<String, GroundCap> caps) {
-    States states = States.of(space, parts(friction, caps), loads, scale);
+    States states = States.of(forStates(), parts(friction, caps), loads, scale);
     return new Found(states, states.greatest(goal));
   }
 }

@@ -14,6 +14,9 @@ final class FoundationCheck {
   private FoundationCheck() {}
 
   static void check(Device device, List<Foundation> foundations) {
+    if (foundations.isEmpty()) {
+      return;
+    }
     Set<String> seen = new HashSet<>();
     for (Foundation foundation : foundations) {
       String base = foundation.base();

@@ -33,11 +33,12 @@ final class GroundCaps {
 
   /** Whether nothing depends on the state. */
   boolean areFixed() {
-    return foundations.stream()
-        .allMatch(
-            one ->
-                one.adhesion() == 0
-                    && one.bearing().map(Presumptive.class::isInstance).orElse(true));
+    for (Foundation one : foundations) {
+      if (one.adhesion() != 0 || !one.bearing().map(Presumptive.class::isInstance).orElse(true)) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** What the ground gives to forces that press each base in its middle, square to it. */

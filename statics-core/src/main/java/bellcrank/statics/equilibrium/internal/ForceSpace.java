@@ -29,6 +29,7 @@ public final class ForceSpace {
   private final double[] centre;
   private final int rows;
   private final int columns;
+  private final boolean soon;
   private int rank;
   private double[][] free = {};
   private ForceChoice choice;
@@ -36,8 +37,9 @@ public final class ForceSpace {
   /** Made once it is needed. */
   private Optional<PivotedChoice> pivoted = Optional.empty();
 
-  private ForceSpace(Assembly assembly, Pose pose) {
+  private ForceSpace(Assembly assembly, Pose pose, boolean soon) {
     this.assembly = assembly;
+    this.soon = soon;
     placements = assembly.placements();
     actions = assembly.actions();
     // moments of loads are about the middle; a choice takes them about places that suit it
@@ -79,7 +81,7 @@ public final class ForceSpace {
 
   /** Chooses anew. */
   private ForceChoice chosen() {
-    SmallChoice small = isPlain() ? SmallChoice.of(assembly, actions).orElse(null) : null;
+    SmallChoice small = soon && isPlain() ? SmallChoice.of(assembly, actions).orElse(null) : null;
     if (small != null) {
       expect(rows);
       small.write(free);
@@ -114,17 +116,40 @@ public final class ForceSpace {
    * @return its forces
    */
   public static ForceSpace of(Device device, Pose pose) {
-    return new ForceSpace(Assembly.withDryPins(device), pose);
+    return new ForceSpace(Assembly.withDryPins(device), pose, false);
   }
 
   /**
-   * The forces in another pose.
+   * The same forces, the free ones being those that are found soonest, rather than with most care.
+   * That serves where only a number is asked for, which is the same whichever forces are free. A
+   * state among several that are as good depends on it.
+   *
+   * @param device the device
+   * @param pose where its bodies are
+   * @return its forces
+   */
+  public static ForceSpace soonest(Device device, Pose pose) {
+    return new ForceSpace(Assembly.withDryPins(device), pose, true);
+  }
+
+  /**
+   * The same forces, the free ones being chosen with care.
+   *
+   * @param pose where the bodies are already
+   * @return these, or others if other forces are free
+   */
+  public ForceSpace withCare(Pose pose) {
+    return choice instanceof SmallChoice ? new ForceSpace(assembly, pose, false) : this;
+  }
+
+  /**
+   * The forces in another pose, chosen in the same way.
    *
    * @param pose where the bodies are
    * @return its forces
    */
   public ForceSpace at(Pose pose) {
-    return new ForceSpace(assembly, pose);
+    return new ForceSpace(assembly, pose, soon);
   }
 
   /**
@@ -148,7 +173,7 @@ public final class ForceSpace {
     int[] freeColumns = new int[free.length];
     double largest = 0;
     for (int which = 0; which < free.length; which++) {
-      freeColumns[which] = choice.freeColumn(which);
+      freeColumns[which] = freeColumn(which);
       for (double multiple : free[which]) {
         largest = Math.max(largest, Math.abs(multiple));
       }
@@ -174,6 +199,16 @@ public final class ForceSpace {
   /** Number of independent conditions that loads must fulfil to be balanced at all. */
   public int conditions() {
     return rows - rank;
+  }
+
+  /**
+   * Which of the unknowns is free.
+   *
+   * @param which which of the free forces
+   * @return its place among the unknowns
+   */
+  public int freeColumn(int which) {
+    return choice.freeColumn(which);
   }
 
   /**
