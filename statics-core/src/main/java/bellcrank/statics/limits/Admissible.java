@@ -175,7 +175,8 @@ final class Admissible {
 
   /** The same under the given loads, every condition being widened by a share of them. */
   Found widened(FrictionLevel friction, Goal goal, double share) {
-    States states = States.of(forStates(), parts(friction, ground.first(assembly())), given(), scale);
+    States states =
+        States.of(forStates(), parts(friction, ground.first(assembly())), given(), scale);
     return new Found(states, states.greatest(goal, share));
   }
 

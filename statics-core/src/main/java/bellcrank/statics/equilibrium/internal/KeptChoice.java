@@ -21,6 +21,7 @@ final class KeptChoice implements ForceChoice {
   private final OrderedRows rows;
   private final BlockSolver solver;
   private final double[] right;
+
   /** Where each of the ordered coefficients stands in the equations. */
   private final int[] entry;
 

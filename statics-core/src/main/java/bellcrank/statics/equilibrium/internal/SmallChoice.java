@@ -69,8 +69,8 @@ final class SmallChoice implements ForceChoice {
    * Chooses.
    *
    * @param actions with numbers
-   * @return empty if the device is too large, or its equations may depend on one another, or another
-   *     choice would be much better
+   * @return empty if the device is too large, or its equations may depend on one another, or
+   *     another choice would be much better
    */
   static Optional<SmallChoice> of(Assembly assembly, Actions actions) {
     if (assembly.columns() > MOST || assembly.rows() > assembly.columns()) {

@@ -101,7 +101,8 @@ class SmallChoiceTest {
     }
     Arrays.sort(posts);
 
-    assertThat(posts).containsExactly(new double[] {1 / 150.0, 1 / 30.0, 1 / 6.0, 5 / 6.0}, within(1e-14));
+    assertThat(posts)
+        .containsExactly(new double[] {1 / 150.0, 1 / 30.0, 1 / 6.0, 5 / 6.0}, within(1e-14));
   }
 
   /** Columns: normal and tangential at the left foot, then at the right one, for each crate. */

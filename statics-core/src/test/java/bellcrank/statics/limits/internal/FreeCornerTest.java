@@ -53,8 +53,8 @@ class FreeCornerTest {
   }
 
   /**
-   * y grows to y + z/2 ≤ 1, and falls again as z grows to 4: free, it is not stopped at zero. Then x
-   * − 2·y − 1.5·z ≤ 1 lets x be 5.
+   * y grows to y + z/2 ≤ 1, and falls again as z grows to 4: free, it is not stopped at zero. Then
+   * x − 2·y − 1.5·z ≤ 1 lets x be 5.
    */
   @Test
   void aVariableThatARowGivesMayBeOfEitherSign() {
