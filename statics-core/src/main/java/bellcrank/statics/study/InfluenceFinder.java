@@ -45,8 +45,8 @@ final class InfluenceFinder {
   private static final int MOST_PIECES = 2000;
 
   /**
-   * An answer of a newton that is smaller, in N or in N times the length of the way, is rounding; it
-   * is not looked at whether that is straight.
+   * An answer of a newton that is smaller, in N or in N times the length of the way, is rounding;
+   * it is not looked at whether that is straight.
    */
   private static final double ROUNDING = 1e-13;
 
@@ -90,7 +90,8 @@ final class InfluenceFinder {
   Influence find() {
     try {
       Answer.Value without = value(Balance.of(moving.device(0), moving.without(), moving.pose()));
-      rounding = without.dimension().equals(Dimension.MOMENT) ? ROUNDING * moving.length() : ROUNDING;
+      rounding =
+          without.dimension().equals(Dimension.MOMENT) ? ROUNDING * moving.length() : ROUNDING;
       List<Part> parts = parts();
       for (Part part : parts) {
         // a part on which the answer is nothing but rounding is measured by what it is elsewhere

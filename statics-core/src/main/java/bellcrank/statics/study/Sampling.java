@@ -102,10 +102,10 @@ public final class Sampling {
     }
   }
 
-  private void checkPart(String part) {
-    if (model.device().connection(part).isEmpty()) {
+  private void checkPart(String wanted) {
+    if (model.device().connection(wanted).isEmpty()) {
       List<String> names = model.device().connections().stream().map(Connection::name).toList();
-      throw MissingName.of(model.device().name(), "part", part, "a connection", names);
+      throw MissingName.of(model.device().name(), "part", wanted, "a connection", names);
     }
   }
 
