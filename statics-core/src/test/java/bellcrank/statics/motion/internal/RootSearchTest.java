@@ -78,4 +78,19 @@ class RootSearchTest {
     RootSearch found = RootSearch.over(x -> OptionalDouble.of(Double.NaN), 0, 1, 0);
     assertThat(found.nearest()).isEmpty();
   }
+
+  /** It touches zero at 0.3003, which is found last, and passes it at 0.8007 and at a sample. */
+  @Test
+  void zerosAreToldInOrderAndOnce() {
+    RootSearch found =
+        RootSearch.over(
+            x -> OptionalDouble.of((x - 0.3003) * (x - 0.3003) * (x - 0.8007) * (x - 0.5)),
+            0,
+            1,
+            1e-12);
+    assertThat(found.roots()).hasSize(3);
+    assertThat(found.roots().get(0)).isCloseTo(0.3003, within(1e-5));
+    assertThat(found.roots().get(1)).isCloseTo(0.5, within(1e-10));
+    assertThat(found.roots().get(2)).isCloseTo(0.8007, within(1e-10));
+  }
 }
