@@ -9,12 +9,14 @@ import bellcrank.statics.device.DeviceBuilder;
 import bellcrank.statics.device.Force;
 import bellcrank.statics.device.Roller;
 import bellcrank.statics.device.Sides;
+import bellcrank.statics.device.Slot;
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.equilibrium.BodyMotion;
 import bellcrank.statics.equilibrium.Freedom;
 import bellcrank.statics.geometry.Direction;
 import bellcrank.statics.geometry.Vector;
 import bellcrank.statics.units.Dimension;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -65,6 +67,37 @@ class ExactlyAtLimitTest {
     assertThat(PartState.State.values())
         .extracting(PartState.State::words)
         .containsExactly("carries", "about to slip", "may carry or not", "open", "slack");
+  }
+
+  /** What is held from both sides always carries what it has to; only of the rest is it asked. */
+  @Test
+  void onlyPartsOfOneSideHaveAState() {
+    for (Sides front : Sides.values()) {
+      for (Sides back : Sides.values()) {
+        Device beam =
+            Yard.named("beam")
+                .point("front", 1, 0)
+                .point("back", -1, 0)
+                .member("beam", "back", "front")
+                .connect(new Roller("roller", "front", "beam", "ground", Direction.UP, front))
+                .connect(new Slot("slot", "back", "beam", "ground", Direction.RIGHT, back))
+                .load(new Force("sack", "beam", "front", Vector.of(0, -30)))
+                .load(new Force("stone", "beam", "back", Vector.of(0, -70)))
+                .build();
+        List<String> oneSided = new ArrayList<>();
+        if (front == Sides.ONE) {
+          oneSided.add("roller");
+        }
+        if (back == Sides.ONE) {
+          oneSided.add("slot");
+        }
+
+        assertThat(Limits.of(beam).states())
+            .extracting(PartState::part)
+            .containsExactlyElementsOf(oneSided);
+        assertThat(Limits.concern(beam)).isEqualTo(!oneSided.isEmpty());
+      }
+    }
   }
 
   private static DeviceBuilder block(double friction) {
