@@ -6,6 +6,7 @@ import java.io.PrintWriter;
 import java.lang.reflect.InvocationTargetException;
 import java.util.Locale;
 import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import org.jspecify.annotations.Nullable;
@@ -33,6 +34,7 @@ final class ProgressLine implements Watch, AutoCloseable {
   private final boolean screen;
   private final double begun = now();
   private @Nullable ScheduledExecutorService clock;
+  private @Nullable Future<?> ticking;
   private String work = "";
   private long done;
   private long all;
@@ -55,12 +57,13 @@ final class ProgressLine implements Watch, AutoCloseable {
               return thread;
             });
     long pause = TimeUnit.SECONDS.toMillis(1) / TICKS_A_SECOND;
-    started.scheduleAtFixedRate(() -> tick(now()), pause, pause, TimeUnit.MILLISECONDS);
+    ticking = started.scheduleAtFixedRate(() -> tick(now()), pause, pause, TimeUnit.MILLISECONDS);
     clock = started;
     return this;
   }
 
   /** Whether a person sits before a screen, as far as Java can tell. */
+  @SuppressWarnings("SystemConsoleNull") // asked below for what is no screen
   static boolean isScreen() {
     Console console = System.console();
     if (console == null) {
@@ -132,6 +135,10 @@ final class ProgressLine implements Watch, AutoCloseable {
 
   @Override
   public void close() {
+    Future<?> ticks = ticking;
+    if (ticks != null) {
+      ticks.cancel(false);
+    }
     ScheduledExecutorService running = clock;
     if (running != null) {
       running.shutdownNow();

@@ -22,7 +22,7 @@ public record Profile(String name, Shape shape, double thickest) {
    * @throws ModelException if there is no material or the thickness is not above 0
    */
   public Profile {
-    Extent.positive(name, "thickness", thickest);
+    SectionLength.positive(name, "thickness", thickest);
     double area = shape.moments().area();
     if (!(area > 0)) {
       throw new ModelException(name, "area", area, "a section with material left");
@@ -71,7 +71,7 @@ public record Profile(String name, Shape shape, double thickest) {
     if (count < 1) {
       throw new ModelException(name, "count", count, "1 or more");
     }
-    Extent.orNone(name, "gap", gap, 1, "; both in m");
+    SectionLength.orNone(name, "gap", gap, 1, "; both in m");
     double pitch = Box.of(shape).width() + gap;
     Shape all = shape;
     for (int i = 1; i < count; i++) {
@@ -89,7 +89,7 @@ public record Profile(String name, Shape shape, double thickest) {
    * @throws ModelException if the gap is below 0
    */
   public Profile backToBack(double gap) {
-    Extent.orNone(name, "gap", gap, 1, "; both in m");
+    SectionLength.orNone(name, "gap", gap, 1, "; both in m");
     Shape right = shape.moved(gap / 2 - Box.of(shape).left(), 0);
     return new Profile("2 × " + name + " back to back", right.and(right.mirrored()), thickest);
   }
@@ -106,7 +106,7 @@ public record Profile(String name, Shape shape, double thickest) {
    */
   public Profile withHoleAcross(double height, double diameter) {
     Box box = Box.of(shape);
-    Extent.below(name, "hole diameter", diameter, box.height(), ", the height of the section");
+    SectionLength.below(name, "hole diameter", diameter, box.height(), ", the height of the section");
     double centre = within("hole height", height, diameter / 2, box.height());
     return cut("hole", 0, centre - diameter / 2, box.width(), diameter);
   }
@@ -125,12 +125,12 @@ public record Profile(String name, Shape shape, double thickest) {
    */
   public Profile withHoleUpright(double offset, double diameter, double from, double to) {
     Box box = Box.of(shape);
-    Extent.below(name, "hole diameter", diameter, box.width(), ", the width of the section");
+    SectionLength.below(name, "hole diameter", diameter, box.width(), ", the width of the section");
     double centre = within("hole offset", offset, diameter / 2, box.width());
     double high = box.height();
-    double start = Extent.orNone(name, "hole begins", from, high, ", the height of the section");
+    double start = SectionLength.orNone(name, "hole begins", from, high, ", the height of the section");
     double length =
-        Extent.upTo(name, "hole length", to - from, high - from, ", what is above its start");
+        SectionLength.upTo(name, "hole length", to - from, high - from, ", what is above its start");
     return cut("hole", centre - diameter / 2, start, diameter, length);
   }
 
@@ -143,7 +143,7 @@ public record Profile(String name, Shape shape, double thickest) {
    */
   public Profile notchedFromAbove(double depth) {
     Box box = Box.of(shape);
-    Extent.below(name, "notch", depth, box.height(), ", the height of the section");
+    SectionLength.below(name, "notch", depth, box.height(), ", the height of the section");
     return new Profile(name + " notched", shape.below(box.top() - depth), thickest);
   }
 
@@ -156,21 +156,21 @@ public record Profile(String name, Shape shape, double thickest) {
    */
   public Profile notchedFromBelow(double depth) {
     Box box = Box.of(shape);
-    Extent.below(name, "notch", depth, box.height(), ", the height of the section");
+    SectionLength.below(name, "notch", depth, box.height(), ", the height of the section");
     return new Profile(name + " notched", shape.above(box.bottom() + depth), thickest);
   }
 
   private double within(String field, double place, double reach, double size) {
-    double rounding = Extent.ROUNDING * size;
+    double rounding = SectionLength.ROUNDING * size;
     if (!(place >= reach - rounding && place <= size - reach + rounding)) {
       throw new ModelException(
           name,
           field,
           place,
           "from "
-              + Extent.text(reach)
+              + SectionLength.text(reach)
               + " to "
-              + Extent.text(size - reach)
+              + SectionLength.text(size - reach)
               + " m, inside the section");
     }
     return Math.max(reach, Math.min(place, size - reach));

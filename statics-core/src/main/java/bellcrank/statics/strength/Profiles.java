@@ -28,8 +28,8 @@ public final class Profiles {
    */
   public static Profile rectangle(double width, double height) {
     String name = name("rectangle", width, height);
-    Extent.positive(name, "width", width);
-    Extent.positive(name, "height", height);
+    SectionLength.positive(name, "width", width);
+    SectionLength.positive(name, "height", height);
     return new Profile(name, Shape.rectangle(0, 0, width, height), Math.min(width, height));
   }
 
@@ -42,7 +42,7 @@ public final class Profiles {
    */
   public static Profile round(double diameter) {
     String name = name("round", diameter);
-    Extent.positive(name, "diameter", diameter);
+    SectionLength.positive(name, "diameter", diameter);
     return new Profile(name, Shape.disc(0, 0, diameter), diameter);
   }
 
@@ -56,8 +56,8 @@ public final class Profiles {
    */
   public static Profile pipe(double diameter, double wall) {
     String name = name("pipe", diameter, wall);
-    Extent.positive(name, "diameter", diameter);
-    Extent.below(name, "wall", wall, diameter / 2, ", half of the diameter; both in m");
+    SectionLength.positive(name, "diameter", diameter);
+    SectionLength.below(name, "wall", wall, diameter / 2, ", half of the diameter; both in m");
     Shape hole = Shape.disc(0, 0, diameter - 2 * wall);
     return new Profile(name, Shape.disc(0, 0, diameter).without(hole), wall);
   }
@@ -88,12 +88,12 @@ public final class Profiles {
    */
   public static Profile formedTube(double width, double height, double wall) {
     String name = name("tube", width, height, wall);
-    Extent.positive(name, "width", width);
-    Extent.positive(name, "height", height);
+    SectionLength.positive(name, "width", width);
+    SectionLength.positive(name, "height", height);
     double narrow =
-        Extent.upTo(name, "wall", wall, width / 4, ", a quarter of the width, for its corners");
+        SectionLength.upTo(name, "wall", wall, width / 4, ", a quarter of the width, for its corners");
     double thick =
-        Extent.upTo(name, "wall", narrow, height / 4, ", a quarter of the height, for its corners");
+        SectionLength.upTo(name, "wall", narrow, height / 4, ", a quarter of the height, for its corners");
     return tube(width, height, thick, 2 * thick, thick);
   }
 
@@ -111,15 +111,15 @@ public final class Profiles {
   public static Profile tube(
       double width, double height, double wall, double outerRadius, double innerRadius) {
     String name = name("tube", width, height, wall);
-    Extent.positive(name, "width", width);
-    Extent.positive(name, "height", height);
-    Extent.below(name, "wall", wall, width / 2, OF_WIDTH);
-    Extent.below(name, "wall", wall, height / 2, OF_HEIGHT);
+    SectionLength.positive(name, "width", width);
+    SectionLength.positive(name, "height", height);
+    SectionLength.below(name, "wall", wall, width / 2, OF_WIDTH);
+    SectionLength.below(name, "wall", wall, height / 2, OF_HEIGHT);
     double half = Math.min(width, height) / 2;
     double outer =
-        Extent.orNone(name, "outer radius", outerRadius, half, ", half of the smaller side");
+        SectionLength.orNone(name, "outer radius", outerRadius, half, ", half of the smaller side");
     double inner =
-        Extent.orNone(
+        SectionLength.orNone(
             name, "inner radius", innerRadius, half - wall, ", half of what is free inside");
     Shape outside = rounded(0, 0, width, height, outer);
     Shape inside = rounded(wall, wall, width - 2 * wall, height - 2 * wall, inner);
@@ -165,8 +165,8 @@ public final class Profiles {
   public static Profile angle(double width, double height, double thickness, double rootRadius) {
     String name = name("angle", height, width, thickness);
     double shorter =
-        Math.min(Extent.positive(name, "width", width), Extent.positive(name, "height", height));
-    Extent.below(name, "thickness", thickness, shorter, ", the shorter leg; all sizes in m");
+        Math.min(SectionLength.positive(name, "width", width), SectionLength.positive(name, "height", height));
+    SectionLength.below(name, "thickness", thickness, shorter, ", the shorter leg; all sizes in m");
     double root = root(name, rootRadius, shorter - thickness);
     Shape legs =
         Shape.rectangle(0, 0, width, thickness)
@@ -242,10 +242,10 @@ public final class Profiles {
   public static Profile tee(
       double depth, double width, double stem, double flange, double rootRadius) {
     String name = name("T", depth, width, stem, flange);
-    Extent.positive(name, "depth", depth);
-    Extent.positive(name, "width", width);
-    Extent.below(name, "stem", stem, width, ", the width; all sizes in m");
-    Extent.below(name, "flange", flange, depth, ", the depth; all sizes in m");
+    SectionLength.positive(name, "depth", depth);
+    SectionLength.positive(name, "width", width);
+    SectionLength.below(name, "stem", stem, width, ", the width; all sizes in m");
+    SectionLength.below(name, "flange", flange, depth, ", the depth; all sizes in m");
     double root = root(name, rootRadius, Math.min((width - stem) / 2, depth - flange));
     double free = depth - flange;
     Shape shape =
@@ -257,14 +257,14 @@ public final class Profiles {
   }
 
   private static void flanges(String name, double depth, double width, double web, double flange) {
-    Extent.positive(name, "depth", depth);
-    Extent.positive(name, "width", width);
-    Extent.below(name, "web", web, width, ", the width; all sizes in m");
-    Extent.below(name, "flange", flange, depth / 2, ", half of the depth; all sizes in m");
+    SectionLength.positive(name, "depth", depth);
+    SectionLength.positive(name, "width", width);
+    SectionLength.below(name, "web", web, width, ", the width; all sizes in m");
+    SectionLength.below(name, "flange", flange, depth / 2, ", half of the depth; all sizes in m");
   }
 
   private static double root(String name, double radius, double free) {
-    return Extent.orNone(name, "root radius", radius, free, ", what is free beside the corner");
+    return SectionLength.orNone(name, "root radius", radius, free, ", what is free beside the corner");
   }
 
   private static Shape filled(Shape shape, double x, double y, double dx, double dy) {

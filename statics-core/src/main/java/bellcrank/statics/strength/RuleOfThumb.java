@@ -91,7 +91,7 @@ public enum RuleOfThumb {
    * @throws bellcrank.statics.device.ModelException if the diameter is not above 0
    */
   public double load(double diameter) {
-    Extent.below("rule of thumb", "diameter", diameter, 1, "; in m, not the circumference");
+    SectionLength.below("rule of thumb", "diameter", diameter, 1, "; in m, not the circumference");
     double size = girth ? Math.PI * diameter : diameter;
     return coefficient * (size / unit) * (size / unit);
   }

@@ -30,8 +30,8 @@ public final class Shape {
    * @throws ModelException if a size is not above 0
    */
   public static Shape rectangle(double left, double bottom, double width, double height) {
-    Extent.positive("rectangle", "width", width);
-    Extent.positive("rectangle", "height", height);
+    SectionLength.positive("rectangle", "width", width);
+    SectionLength.positive("rectangle", "height", height);
     return polygon(
         List.of(
             Point.of(left, bottom),
@@ -50,7 +50,7 @@ public final class Shape {
    * @throws ModelException if the diameter is not above 0
    */
   public static Shape disc(double x, double y, double diameter) {
-    double radius = Extent.positive("disc", "diameter", diameter) / 2;
+    double radius = SectionLength.positive("disc", "diameter", diameter) / 2;
     Point centre = Point.of(x, y);
     Point right = Point.of(x + radius, y);
     Point top = Point.of(x, y + radius);

@@ -75,7 +75,7 @@ public final class WeldTable {
    * @throws ModelException if the leg is not above 0
    */
   public static double throat(double leg) {
-    return Extent.below("weld", "leg", leg, 1, "; in m") / Math.sqrt(2);
+    return SectionLength.below("weld", "leg", leg, 1, "; in m") / Math.sqrt(2);
   }
 
   /**

@@ -49,4 +49,16 @@ class LimitsOnThreadsTest {
     }
     SameBits.hold(() -> devices().stream().map(Limits::of).toList(), questions);
   }
+
+  /** So many equations that free forces are chosen body by body and all follow block after block. */
+  @Test
+  void sharedLimitsOfALongRow() {
+    Variation push = Variation.of("push");
+    List<Question<Limits>> questions = new ArrayList<>();
+    for (int i = 0; i < 40; i++) {
+      questions.add((limits, seen) -> limits.greatest(push).ifPresent(seen::number));
+      questions.add((limits, seen) -> seen.words(limits.range("foot 7.normal")));
+    }
+    SameBits.hold(() -> Limits.of(LargeStackTest.planks(60)), questions);
+  }
 }

@@ -139,8 +139,9 @@ final class KeptChoice implements ForceChoice {
     shift(load, centre);
   }
 
+  /** One thread at a time: blocks gather their right sides in storage of their own. */
   @Override
-  public void respond(double[] turned, double[] forces) {
+  public synchronized void respond(double[] turned, double[] forces) {
     solve(turned, forces);
   }
 

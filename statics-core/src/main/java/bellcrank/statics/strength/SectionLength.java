@@ -5,7 +5,7 @@ import java.math.BigDecimal;
 import java.math.MathContext;
 
 /** The checks on lengths of a cross-section, which say what usually went wrong: the unit. */
-final class Extent {
+final class SectionLength {
 
   /** No section is wider; such a number was most likely meant in mm. */
   private static final double LARGEST = 20;
@@ -17,7 +17,7 @@ final class Extent {
 
   private static final int DIGITS = 6;
 
-  private Extent() {}
+  private SectionLength() {}
 
   static double positive(String part, String field, double length) {
     return below(part, field, length, LARGEST, "");
