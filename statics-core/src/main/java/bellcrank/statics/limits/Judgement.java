@@ -22,6 +22,10 @@ final class Judgement {
 
   private final Limits limits;
   private final Device device;
+  private static final String LOST =
+      "whether it holds is lost in rounding, since lengths or loads of very different sizes meet in"
+          + " it";
+
   private final Admissible admissible;
   private final GivingWays givingWays;
   private final FrictionLevel friction;
@@ -99,7 +103,9 @@ final class Judgement {
     if (limits.frictionFactor() instanceof FrictionFactor.Least least) {
       return new Verdict.DoesNotHold(least.how(), Verdict.After.FRICTION);
     }
-    return new Verdict.DoesNotHold(
-        new LeastNeed(admissible, givingWays, friction).find(), Verdict.After.NEED);
+    return new LeastNeed(admissible, givingWays, friction)
+        .find()
+        .<Verdict>map(how -> new Verdict.DoesNotHold(how, Verdict.After.NEED))
+        .orElse(new Verdict.NotDecided(LOST));
   }
 }

@@ -82,7 +82,8 @@ public sealed interface Verdict {
   }
 
   /**
-   * The search ended without a decision, which may happen with many dry pins.
+   * The search ended without a decision, which may happen with many dry pins; or what would be
+   * lacking is so little that it cannot be told from rounding.
    *
    * @param why what was tried
    */

@@ -202,4 +202,36 @@ class NeedAndLossTest {
     assertThat(answer).isInstanceOf(Answer.Value.class);
     return ((Answer.Value) answer).si();
   }
+
+  /**
+   * A block on a wedge holds however high its weight is put; beside a height of 2,000 km the widths
+   * of its bases cannot be told any more, and that is said.
+   */
+  @Test
+  void whatIsLostInRoundingIsNotDecided() {
+    DeviceBuilder block =
+        Yard.named("block on a wedge")
+            .point("floor", 2, 0)
+            .point("face", 2, 0.35265)
+            .point("heel", 0, 0.3)
+            .point("high", 2, 2e6)
+            .point("wall", 3, 2)
+            .member("wedge", "floor", "face", "heel")
+            .member("block", "face", "wall", "high")
+            .connect(base("floor", "wedge", "ground", Direction.UP, 4))
+            .connect(
+                base("face", "block", "wedge", Direction.ofAngle(Math.toRadians(80)), 2.0309))
+            .connect(base("wall", "block", "ground", Direction.LEFT, 3))
+            .load(Yard.weight("own", "block", "high", 400))
+            .seekForce("P", "wedge", "heel", Direction.RIGHT);
+
+    Verdict verdict = Limits.of(block.build()).verdict();
+
+    assertThat(verdict).isNotInstanceOf(Verdict.DoesNotHold.class);
+  }
+
+  private static ContactBase base(
+      String point, String body, String other, Direction push, double width) {
+    return new ContactBase(point, point, body, other, push, width, 0.25, 0.25);
+  }
 }
