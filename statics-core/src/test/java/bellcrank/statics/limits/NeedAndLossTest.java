@@ -13,9 +13,11 @@ import bellcrank.statics.device.Force;
 import bellcrank.statics.device.Line;
 import bellcrank.statics.device.Roller;
 import bellcrank.statics.device.Sides;
+import bellcrank.statics.device.Sought;
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.geometry.Direction;
 import bellcrank.statics.geometry.Vector;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** What devices lack that do not hold by far or by a hair, and what is lost where nothing rubs. */
@@ -223,7 +225,13 @@ class NeedAndLossTest {
                 base("face", "block", "wedge", Direction.ofAngle(Math.toRadians(80)), 2.0309))
             .connect(base("wall", "block", "ground", Direction.LEFT, 3))
             .load(Yard.weight("own", "block", "high", 400))
-            .seekForce("P", "wedge", "heel", Direction.RIGHT);
+            .load(
+                new Sought(
+                    "P",
+                    Sought.Want.FORCE,
+                    "wedge",
+                    Optional.of("heel"),
+                    Optional.of(Direction.RIGHT)));
 
     Verdict verdict = Limits.of(block.build()).verdict();
 
