@@ -106,7 +106,8 @@ public record Profile(String name, Shape shape, double thickest) {
    */
   public Profile withHoleAcross(double height, double diameter) {
     Box box = Box.of(shape);
-    SectionLength.below(name, "hole diameter", diameter, box.height(), ", the height of the section");
+    SectionLength.below(
+        name, "hole diameter", diameter, box.height(), ", the height of the section");
     double centre = within("hole height", height, diameter / 2, box.height());
     return cut("hole", 0, centre - diameter / 2, box.width(), diameter);
   }
@@ -128,9 +129,11 @@ public record Profile(String name, Shape shape, double thickest) {
     SectionLength.below(name, "hole diameter", diameter, box.width(), ", the width of the section");
     double centre = within("hole offset", offset, diameter / 2, box.width());
     double high = box.height();
-    double start = SectionLength.orNone(name, "hole begins", from, high, ", the height of the section");
+    double start =
+        SectionLength.orNone(name, "hole begins", from, high, ", the height of the section");
     double length =
-        SectionLength.upTo(name, "hole length", to - from, high - from, ", what is above its start");
+        SectionLength.upTo(
+            name, "hole length", to - from, high - from, ", what is above its start");
     return cut("hole", centre - diameter / 2, start, diameter, length);
   }
 

@@ -91,9 +91,11 @@ public final class Profiles {
     SectionLength.positive(name, "width", width);
     SectionLength.positive(name, "height", height);
     double narrow =
-        SectionLength.upTo(name, "wall", wall, width / 4, ", a quarter of the width, for its corners");
+        SectionLength.upTo(
+            name, "wall", wall, width / 4, ", a quarter of the width, for its corners");
     double thick =
-        SectionLength.upTo(name, "wall", narrow, height / 4, ", a quarter of the height, for its corners");
+        SectionLength.upTo(
+            name, "wall", narrow, height / 4, ", a quarter of the height, for its corners");
     return tube(width, height, thick, 2 * thick, thick);
   }
 
@@ -165,7 +167,9 @@ public final class Profiles {
   public static Profile angle(double width, double height, double thickness, double rootRadius) {
     String name = name("angle", height, width, thickness);
     double shorter =
-        Math.min(SectionLength.positive(name, "width", width), SectionLength.positive(name, "height", height));
+        Math.min(
+            SectionLength.positive(name, "width", width),
+            SectionLength.positive(name, "height", height));
     SectionLength.below(name, "thickness", thickness, shorter, ", the shorter leg; all sizes in m");
     double root = root(name, rootRadius, shorter - thickness);
     Shape legs =
@@ -264,7 +268,8 @@ public final class Profiles {
   }
 
   private static double root(String name, double radius, double free) {
-    return SectionLength.orNone(name, "root radius", radius, free, ", what is free beside the corner");
+    return SectionLength.orNone(
+        name, "root radius", radius, free, ", what is free beside the corner");
   }
 
   private static Shape filled(Shape shape, double x, double y, double dx, double dy) {

@@ -50,7 +50,9 @@ class LimitsOnThreadsTest {
     SameBits.hold(() -> devices().stream().map(Limits::of).toList(), questions);
   }
 
-  /** So many equations that free forces are chosen body by body and all follow block after block. */
+  /**
+   * So many equations that free forces are chosen body by body and all follow block after block.
+   */
   @Test
   void sharedLimitsOfALongRow() {
     Variation push = Variation.of("push");

@@ -221,8 +221,7 @@ class NeedAndLossTest {
             .member("wedge", "floor", "face", "heel")
             .member("block", "face", "wall", "high")
             .connect(base("floor", "wedge", "ground", Direction.UP, 4))
-            .connect(
-                base("face", "block", "wedge", Direction.ofAngle(Math.toRadians(80)), 2.0309))
+            .connect(base("face", "block", "wedge", Direction.ofAngle(Math.toRadians(80)), 2.0309))
             .connect(base("wall", "block", "ground", Direction.LEFT, 3))
             .load(Yard.weight("own", "block", "high", 400))
             .load(

@@ -1,8 +1,8 @@
 package bellcrank.examples.report;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
+import java.util.function.IntUnaryOperator;
 
 /**
  * A table of text in columns as wide as their widest cell. Where that is too wide for the page, the
@@ -15,7 +15,7 @@ final class Table {
   enum Kind {
     /** Words, at the left, broken where needed. */
     WORDS,
-    /** Numbers, at the right, never broken. */
+    /** Numbers, at the right, never broken; their heads are where there is no room. */
     NUMBERS
   }
 
@@ -57,8 +57,8 @@ final class Table {
   List<String> lines(int page) {
     int[] widths = widths(page);
     List<String> lines = new ArrayList<>();
-    add(lines, heads, widths);
-    rows.forEach(row -> add(lines, row, widths));
+    add(lines, heads, widths, true);
+    rows.forEach(row -> add(lines, row, widths, false));
     return lines;
   }
 
@@ -72,20 +72,24 @@ final class Table {
       }
       total += widths[column];
     }
-    int[] whole = new int[widths.length];
-    Arrays.setAll(whole, this::longestWord);
-    int[] broken = new int[widths.length];
-    Arrays.fill(broken, NARROWEST);
-    int over = narrow(widths, whole, total - page);
-    narrow(widths, broken, over);
+    int over = total - page;
+    over = narrow(widths, Kind.WORDS, this::longestWord, over);
+    over = narrow(widths, Kind.NUMBERS, this::longestNumber, over);
+    narrow(widths, Kind.WORDS, column -> NARROWEST, over);
     return widths;
   }
 
   /** Takes columns from the widest ones, none below its least width; what is left over. */
-  private int narrow(int[] widths, int[] least, int columns) {
+  private int narrow(int[] widths, Kind kind, IntUnaryOperator least, int columns) {
     int over = columns;
     while (over > 0) {
-      int widest = widestOfWords(widths, least);
+      int widest = -1;
+      for (int column = 0; column < widths.length; column++) {
+        boolean gives = kinds.get(column) == kind && widths[column] > least.applyAsInt(column);
+        if (gives && (widest < 0 || widths[column] > widths[widest])) {
+          widest = column;
+        }
+      }
       if (widest < 0) {
         break;
       }
@@ -104,24 +108,21 @@ final class Table {
     return longest;
   }
 
-  /** The widest column that can still be narrowed, or −1. */
-  private int widestOfWords(int[] widths, int[] least) {
-    int widest = -1;
-    for (int column = 0; column < widths.length; column++) {
-      boolean breaks = kinds.get(column) == Kind.WORDS && widths[column] > least[column];
-      if (breaks && (widest < 0 || widths[column] > widths[widest])) {
-        widest = column;
-      }
+  /** Characters of the longest number in a column, or of a word in its head. */
+  private int longestNumber(int column) {
+    int longest = Math.max(NARROWEST, Wrapping.longestWord(heads.get(column)));
+    for (List<String> row : rows) {
+      longest = Math.max(longest, Wrapping.length(row.get(column)));
     }
-    return widest;
+    return longest;
   }
 
-  private void add(List<String> lines, List<String> cells, int[] widths) {
+  private void add(List<String> lines, List<String> cells, int[] widths, boolean isHead) {
     List<List<String>> broken = new ArrayList<>();
     int height = 1;
     for (int column = 0; column < widths.length; column++) {
       List<String> cell =
-          kinds.get(column) == Kind.WORDS
+          kinds.get(column) == Kind.WORDS || isHead
               ? Wrapping.lines(cells.get(column), widths[column])
               : List.of(cells.get(column).replace(Wrapping.UNBROKEN, ' '));
       broken.add(cell);
