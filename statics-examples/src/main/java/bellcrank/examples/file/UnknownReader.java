@@ -33,7 +33,7 @@ final class UnknownReader {
     Spot main = fields.get().find(kind.get()).orElse(spot);
     return switch (kind.get()) {
       case "move" -> {
-        List<String> points = places(draft, main, "move");
+        List<String> points = places(draft, main);
         Direction along = draft.direction("along", first(draft, points));
         yield draft.made(() -> new FindUnknown.Move(points, along));
       }
@@ -47,7 +47,7 @@ final class UnknownReader {
         yield draft.made(() -> new FindUnknown.Place(point, along, from));
       }
       case "turn" -> {
-        List<String> points = places(draft, main, "turn");
+        List<String> points = places(draft, main);
         String about = draft.place("about");
         yield draft.made(() -> new FindUnknown.Turn(points, about));
       }
@@ -67,7 +67,7 @@ final class UnknownReader {
   }
 
   /** The name of a point, or a list of names. */
-  private static List<String> places(Draft draft, Spot spot, String key) {
+  private static List<String> places(Draft draft, Spot spot) {
     if (!spot.isItems()) {
       return List.of(draft.place(spot));
     }
