@@ -37,6 +37,9 @@ final class LimitSearch {
   Limit limit(Variation variation) {
     Travels travels = new Travels(device, loadCase, pose, admissible.space());
     Travel travel = travels.of(variation);
+    if (travel.isOfNothing()) {
+      return anyMultiple(variation);
+    }
     double length = travels.length(variation);
     Limit.End greatest;
     Limit.End least;
@@ -54,9 +57,29 @@ final class LimitSearch {
     return new Limit.Between(variation, least, greatest);
   }
 
+  /** A program in which the multiple stands nowhere says nothing about it. */
+  private Limit anyMultiple(Variation variation) {
+    Extreme any = admissible.greatest(admissible.given(), friction, anything()).extreme();
+    if (any.kind() == Extreme.Kind.OPEN) {
+      return new Limit.NotDecided(variation, Admissible.OPEN);
+    }
+    return any.isFound()
+        ? new Limit.Between(variation, new Limit.End.Unlimited(), new Limit.End.Unlimited())
+        : new Limit.Never(variation);
+  }
+
+  private Goal anything() {
+    return Goal.none(admissible.columns());
+  }
+
   /** The greatest value alone. */
   OptionalDouble greatest(Variation variation) {
     Travel travel = new Travels(device, loadCase, pose, admissible.space()).of(variation);
+    if (travel.isOfNothing()) {
+      return admissible.greatest(admissible.given(), friction, anything()).extreme().isFound()
+          ? OptionalDouble.of(Double.POSITIVE_INFINITY)
+          : OptionalDouble.empty();
+    }
     return admissible.number(travel, friction, 1);
   }
 

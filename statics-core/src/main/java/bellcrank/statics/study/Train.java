@@ -122,6 +122,7 @@ public record Train(List<Wheel> wheels) {
 
   /**
    * Where an answer is greatest while the train goes the whole way, in place of the moving load.
+   * Places where none of its wheels is on the way do not count.
    *
    * @param line influence line of the answer
    * @return the first place if there are several
@@ -132,6 +133,7 @@ public record Train(List<Wheel> wheels) {
 
   /**
    * Where an answer is least while the train goes the whole way, in place of the moving load.
+   * Places where none of its wheels is on the way do not count.
    *
    * @param line influence line of the answer
    * @return the first place if there are several

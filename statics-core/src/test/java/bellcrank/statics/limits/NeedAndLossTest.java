@@ -241,4 +241,35 @@ class NeedAndLossTest {
       String point, String body, String other, Direction push, double width) {
     return new ContactBase(point, point, body, other, push, width, 0.25, 0.25);
   }
+
+  /** No multiple of nothing is too much, nor too little, where all that touches may let go too. */
+  @Test
+  void anyMultipleOfNothingIsHeld() {
+    Device block =
+        Yard.named("block under a weightless lever")
+            .point("hinge", 0, 1)
+            .point("out", 1, 1)
+            .point("sole", 0.25, 0)
+            .point("top", 0.25, 1)
+            .point("middle", 0.25, 0.25)
+            .point("hook", 0.25, 0.5)
+            .point("wall", -0.75, 0.25)
+            .point("touch", 0.263, 0.267)
+            .member("lever", "hinge", "out")
+            .member("block", "sole", "top")
+            .pin("hinge", "hinge", "lever", "ground")
+            .connect(
+                new ContactBase("sole", "sole", "block", "ground", Direction.UP, 0.275, 0.1, 0.05))
+            .connect(new Contact("bite", "top", "block", "lever", Direction.DOWN, 0.1, 0.05))
+            .connect(new Line("tail", End.of("block", "hook"), End.of("ground", "wall")))
+            .connect(
+                new Contact("more", "touch", "block", "ground", Direction.ofAngle(1.93), 0.5, 0.5))
+            .force("push", "block", "middle", Vector.of(0, 0))
+            .build();
+
+    Variation push = Variation.of("push");
+    assertThat(Limits.of(block).limit(push))
+        .isEqualTo(new Limit.Between(push, new Limit.End.Unlimited(), new Limit.End.Unlimited()));
+    assertThat(Limits.of(block).greatest(push)).hasValue(Double.POSITIVE_INFINITY);
+  }
 }

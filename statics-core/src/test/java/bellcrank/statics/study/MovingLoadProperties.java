@@ -121,9 +121,16 @@ class MovingLoadProperties {
     double least = train.least(line).at().value();
     double end = line.length() + train.length();
     for (int k = 1; k < 500; k++) {
-      double value = train.value(line, end * k / 500, Side.AFTER);
-      assertThat(value).isBetween(least - 1e-6, greatest + 1e-6);
+      double lead = end * k / 500;
+      // between wheels that are further apart than the way is long, the train is not there
+      if (train.wheels().stream().anyMatch(wheel -> isOn(line, lead - wheel.behind()))) {
+        assertThat(train.value(line, lead, Side.AFTER)).isBetween(least - 1e-6, greatest + 1e-6);
+      }
     }
+  }
+
+  private static boolean isOn(InfluenceLine line, double place) {
+    return place >= 0 && place < line.length();
   }
 
   @Property(tries = 60)

@@ -51,6 +51,16 @@ public final class Travel {
     return varied.length > 0;
   }
 
+  /** Whether what varies is nothing, so that its number does not matter. */
+  public boolean isOfNothing() {
+    for (double load : varied) {
+      if (load != 0) {
+        return false;
+      }
+    }
+    return !isBounded();
+  }
+
   /** Whether the number lies between finite ends. */
   public boolean isBounded() {
     return varies() && greatest - least < Double.POSITIVE_INFINITY;
