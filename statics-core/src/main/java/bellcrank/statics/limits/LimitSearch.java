@@ -63,9 +63,13 @@ final class LimitSearch {
     if (any.kind() == Extreme.Kind.OPEN) {
       return new Limit.NotDecided(variation, Admissible.OPEN);
     }
-    return any.isFound()
-        ? new Limit.Between(variation, new Limit.End.Unlimited(), new Limit.End.Unlimited())
-        : new Limit.Never(variation);
+    if (!any.isFound()) {
+      return new Limit.Never(variation);
+    }
+    Extreme smooth =
+        admissible.greatest(admissible.given(), friction.times(0), anything()).extreme();
+    Limit.End end = smooth.isFound() ? new Limit.End.Unlimited() : new Limit.End.SelfLocking();
+    return new Limit.Between(variation, end, end);
   }
 
   private Goal anything() {

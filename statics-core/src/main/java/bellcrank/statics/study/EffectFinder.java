@@ -14,6 +14,7 @@ import bellcrank.statics.study.internal.DualReader;
 import bellcrank.statics.study.internal.LimitRates;
 import bellcrank.statics.study.internal.Rates;
 import bellcrank.statics.units.Dimension;
+import java.util.List;
 import java.util.Optional;
 
 /** Finds how a figure changes with inputs: exactly where that is known, else by differences. */
@@ -27,6 +28,9 @@ final class EffectFinder {
 
   /** Relative difference of the rates on both sides of a limit that is no rounding. */
   private static final double KINK = 1e-7;
+
+  /** Rate per unit of the input, as a share of the forces, that is none. */
+  private static final double NOTHING = 1e-12;
 
   private final Model model;
   private final Figure figure;
@@ -129,14 +133,27 @@ final class EffectFinder {
           new Effect.Change.None(
               "a change of it takes the balance away, or changes what statics fixes"));
     }
+    double scale = scale(solved, stated.dimension());
     boolean sure =
         read.isPresent()
             && Double.isFinite(read.get().rate())
             && Math.abs(read.get().value() - stated.si())
-                <= SAME * Math.max(Math.abs(stated.si()), scale(solved, stated.dimension()));
+                <= SAME * Math.max(Math.abs(stated.si()), scale);
+    if (sure && Math.abs(stated.si()) <= SAME * scale) {
+      Optional<List<Dual>> force = reader.flatMap(one -> one.components(ask));
+      if (force.isPresent()) {
+        return Optional.of(ofNoForce(force.get(), NOTHING * scale));
+      }
+    }
     return sure
         ? Optional.of(new Effect.Change.Smooth(read.orElseThrow().rate() + 0.0))
         : Optional.empty();
+  }
+
+  /** A force that is none gets a size whichever way its cause changes. */
+  private static Effect.Change ofNoForce(List<Dual> force, double rounding) {
+    double size = Math.hypot(force.get(0).rate(), force.get(1).rate());
+    return size <= rounding ? new Effect.Change.Smooth(0) : new Effect.Change.Kinked(-size, size);
   }
 
   private double scale(BalanceRates solved, Dimension dimension) {

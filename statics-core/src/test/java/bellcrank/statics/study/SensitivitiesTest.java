@@ -260,4 +260,34 @@ class SensitivitiesTest {
             () -> Sensitivities.of(model, Figure.parse("verdict"), List.of(Input.x("ram"))))
         .isInstanceOf(ModelException.class);
   }
+
+  /**
+   * By moments about the rest: 100 N on the pin, 1 m before the rest, and 200 N, 0.5 m beyond it,
+   * leave nothing for the pin; each metre that the outer load is moved is 200 N·m, so 200 N at 1 m.
+   */
+  @Test
+  void aForceThatIsNoneGrowsWhicheverWayItsCauseChanges() {
+    Device plank =
+        Device.named("plank")
+            .point("pin", 0.1, 0.3)
+            .point("rest", 1.1, 0.3)
+            .point("out", 1.6, 0.3)
+            .member("plank", "pin", "rest", "out")
+            .pin("pin", "pin", "plank", "ground")
+            .roller("rest", "rest", "plank", "ground", Direction.UP)
+            .force("near", "plank", "pin", Vector.of(0, -100))
+            .force("far", "plank", "out", Vector.of(0, -200))
+            .build();
+    Sensitivities effects =
+        Sensitivities.of(Model.of(plank), Figure.parse("pin"), List.of(Input.x("out")));
+    Effect effect = effects.ranked().get(0);
+    assertThat(effect.how()).isEqualTo(Effect.How.SOLVED);
+    Effect.Change.Kinked bent = (Effect.Change.Kinked) effect.change();
+    assertThat(bent.above()).isCloseTo(200, within(1e-9));
+    assertThat(bent.below()).isCloseTo(-200, within(1e-9));
+    assertThat(effects.words())
+        .containsExactly(
+            "1 mm more of x of out raises pin by 0.200 N, 1 mm less raises pin by 0.200 N: different"
+                + " to either side.");
+  }
 }

@@ -199,6 +199,30 @@ public final class DualReader {
     };
   }
 
+  /**
+   * The force whose size is asked for, with its rates.
+   *
+   * @return empty if the ask is not for the size of a connection's force
+   */
+  public Optional<List<Dual>> components(Ask ask) {
+    Optional<Connection> connection =
+        ask.subject() instanceof Subject.Part part
+            ? at.device.connection(part.name())
+            : Optional.empty();
+    boolean size =
+        connection.isPresent()
+            && (ask.measure() == Measure.SIZE
+                || (ask.measure() == Measure.VALUE && natural(connection.get()) == Measure.SIZE));
+    if (!size) {
+      return Optional.empty();
+    }
+    Optional<Dual> x = sum(connection.get(), ask, Measure.X);
+    Optional<Dual> y = sum(connection.get(), ask, Measure.Y);
+    return x.isPresent() && y.isPresent()
+        ? Optional.of(List.of(x.get(), y.get()))
+        : Optional.empty();
+  }
+
   private static Measure natural(Connection connection) {
     return switch (connection.kind()) {
       case "strut", "line", "reeving", "screw", "wrap" -> Measure.TENSION;
