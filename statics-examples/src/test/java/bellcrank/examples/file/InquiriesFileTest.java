@@ -188,7 +188,7 @@ final class InquiriesFileTest {
         "winches: {w: {crank: 1, hauls: rope, length: 1 km, drum: {radius: 9, rope: 1, turns: 1}}}"
             + "¦12:46: winches → w → length: found length",
         "winches: {w: {crank: 1, hauls: rope, wound: -1, length: 2, drum: {radius: 9, rope: 1, turns:"
-            + " 9}}}¦12:45: winches → w → wound: found wound -0.001; wanted: a length in m, 0 or more",
+            + " 9}}}¦12:45: winches → w → wound: found wound -1; wanted: a length in m, 0 or more",
         "measured lines: {l: {force: 0, span: 1, deflection: 1}}¦12:29: measured lines → l → force: found"
             + " force 0",
         "measured lines: {l: {force: 1, span: 1, at: 2, deflection: 1}}¦12:45: measured lines → l → at:"

@@ -174,7 +174,8 @@ final class StudyAnswerTest {
     assertThat(number(object(wall.get("least")), "value")).isCloseTo(800.0 / 3, within(1e-6));
     assertThat(text(answer))
         .contains("10 combinations; those that decide")
-        .contains("own weight 1.35 (unfavourable), stored 1.5 (leading)");
+        .contains(
+            "1.35 own weight + 1.5 stored + 1.05 rolled: own weight unfavourable, stored leading,");
   }
 
   @Test
