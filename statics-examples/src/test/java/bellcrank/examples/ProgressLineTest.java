@@ -78,9 +78,10 @@ final class ProgressLineTest {
 
   @Test
   void aRunThatIsQuickIsTheSameWithIt() {
-    CommandRun plain = CommandRun.of("../shared/devices/cider-press-lever.yaml");
-    CommandRun watched = CommandRun.of("--progress", "../shared/devices/cider-press-lever.yaml");
-    CommandRun hidden = CommandRun.of("--no-progress", "../shared/devices/cider-press-lever.yaml");
+    String file = YamlFiles.device("cider-press-lever").toString();
+    CommandRun plain = CommandRun.of(file);
+    CommandRun watched = CommandRun.of("--progress", file);
+    CommandRun hidden = CommandRun.of("--no-progress", file);
     assertThat(watched.out()).isEqualTo(plain.out()).isEqualTo(hidden.out());
     assertThat(watched.err()).isEmpty();
   }
