@@ -18,7 +18,6 @@ import bellcrank.statics.device.Sides;
 import bellcrank.statics.device.Sought;
 import bellcrank.statics.device.Stop;
 import bellcrank.statics.device.Turn;
-import bellcrank.statics.device.Wrap;
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.geometry.Direction;
 import bellcrank.statics.geometry.Frame;
@@ -221,20 +220,7 @@ class HandValuesTest {
 
   /** A rope over a post, half a turn: 100 N on one side, a pull on the other. */
   private static Device post(double friction, double pull) {
-    return Device.named("rope")
-        .point("post", 0, 0)
-        .point("load", -0.1, -1)
-        .point("hand", 0.1, -1)
-        .joint("load")
-        .joint("hand")
-        .connect(
-            new Wrap(
-                "rope",
-                Stop.end("load", "load"),
-                new Stop(Stop.Kind.POST, "ground", "post", 0.1, Turn.CLOCKWISE),
-                Stop.end("hand", "hand"),
-                friction,
-                0))
+    return Yard.overPost(friction, 0)
         .load(new Force("barrel", "load", "load", Vector.of(0, -100)))
         .load(new Force("pull", "hand", "hand", Vector.of(0, -pull)))
         .build();

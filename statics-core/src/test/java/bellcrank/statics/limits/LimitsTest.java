@@ -15,9 +15,7 @@ import bellcrank.statics.device.LoadCase;
 import bellcrank.statics.device.ModelException;
 import bellcrank.statics.device.Pin;
 import bellcrank.statics.device.Pose;
-import bellcrank.statics.device.Roller;
 import bellcrank.statics.device.Screw;
-import bellcrank.statics.device.Sides;
 import bellcrank.statics.device.Sought;
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.equilibrium.Balance;
@@ -258,15 +256,7 @@ class LimitsTest {
 
   @Test
   void aMechanismIsToldFromWhatSlips() {
-    Device cart =
-        Yard.named("cart")
-            .point("front", 1, 0)
-            .point("back", -1, 0)
-            .member("cart", "back", "front")
-            .connect(new Roller("front", "front", "cart", "ground", Direction.UP, Sides.ONE))
-            .connect(new Roller("back", "back", "cart", "ground", Direction.UP, Sides.ONE))
-            .load(new Force("pull", "cart", "front", Vector.of(10, -100)))
-            .build();
+    Device cart = Yard.cart().load(new Force("pull", "cart", "front", Vector.of(10, -100))).build();
     Verdict.DoesNotHold verdict = (Verdict.DoesNotHold) Limits.of(cart).verdict();
 
     assertThat(verdict.after()).isEqualTo(Verdict.After.MECHANISM);

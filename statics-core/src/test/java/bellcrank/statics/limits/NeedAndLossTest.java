@@ -11,8 +11,6 @@ import bellcrank.statics.device.DeviceBuilder;
 import bellcrank.statics.device.End;
 import bellcrank.statics.device.Force;
 import bellcrank.statics.device.Line;
-import bellcrank.statics.device.Roller;
-import bellcrank.statics.device.Sides;
 import bellcrank.statics.device.Sought;
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.geometry.Direction;
@@ -78,15 +76,7 @@ class NeedAndLossTest {
   /** What statics refuses is refused in its words. */
   @Test
   void aDeviceThatCannotBalanceIsToldAsByItsBalance() {
-    Device cart =
-        Yard.named("cart")
-            .point("front", 1, 0)
-            .point("back", -1, 0)
-            .member("cart", "back", "front")
-            .connect(new Roller("front", "front", "cart", "ground", Direction.UP, Sides.ONE))
-            .connect(new Roller("back", "back", "cart", "ground", Direction.UP, Sides.ONE))
-            .load(new Force("push", "cart", "front", Vector.of(5, 0)))
-            .build();
+    Device cart = Yard.cart().load(new Force("push", "cart", "front", Vector.of(5, 0))).build();
     Limits limits = Limits.of(cart);
 
     assertThat(limits.balance().answer("front.normal")).isInstanceOf(Answer.Unanswered.class);

@@ -5,9 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import bellcrank.statics.device.Device;
 import bellcrank.statics.device.Force;
-import bellcrank.statics.device.Stop;
-import bellcrank.statics.device.Turn;
-import bellcrank.statics.device.Wrap;
 import bellcrank.statics.equilibrium.Answer;
 import bellcrank.statics.geometry.Direction;
 import bellcrank.statics.geometry.Vector;
@@ -53,20 +50,7 @@ class RangesAndSharesTest {
   @Test
   void theShareOfWorkIsTheSameWhereTheEffortIsKnown() {
     Device rope =
-        Device.named("rope")
-            .point("post", 0, 0)
-            .point("load", -0.1, -1)
-            .point("hand", 0.1, -1)
-            .joint("load")
-            .joint("hand")
-            .connect(
-                new Wrap(
-                    "rope",
-                    Stop.end("load", "load"),
-                    new Stop(Stop.Kind.POST, "ground", "post", 0.1, Turn.CLOCKWISE),
-                    Stop.end("hand", "hand"),
-                    0.2,
-                    0))
+        Yard.overPost(0.2, 0)
             .load(new Force("pull", "hand", "hand", Vector.of(0, -150)))
             .sought("barrel", "load", "load", Direction.DOWN)
             .advantage("pull", "barrel")

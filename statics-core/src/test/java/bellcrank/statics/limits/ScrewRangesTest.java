@@ -34,23 +34,23 @@ class ScrewRangesTest {
   /** A head on a screw with a load in N upwards, and a stop that pushes up or down. */
   private static Limits jack(double load, Direction stop, double friction) {
     Device jack =
-        Device.named("jack")
-            .point("foot", 0, 0)
-            .point("head", 0, 1)
-            .member("head", "head")
-            .connect(new Guide("guide", "head", "head", "ground", Direction.UP))
-            .connect(
-                new Screw(
-                    "screw",
-                    End.of("head", "head"),
-                    End.of("ground", "foot"),
-                    0.008,
-                    0.02,
-                    friction))
+        jack(0.008, friction, load)
             .connect(new Roller("stop", "head", "head", "ground", stop, Sides.ONE))
-            .load(new Force("load", "head", "head", Vector.of(0, load)))
             .build();
     return Limits.of(jack);
+  }
+
+  /** A head on a screw of so much lead in m, with a load in N upwards. */
+  private static DeviceBuilder jack(double lead, double friction, double load) {
+    return Device.named("jack")
+        .point("foot", 0, 0)
+        .point("head", 0, 1)
+        .member("head", "head")
+        .connect(new Guide("guide", "head", "head", "ground", Direction.UP))
+        .connect(
+            new Screw(
+                "screw", End.of("head", "head"), End.of("ground", "foot"), lead, 0.02, friction))
+        .load(new Force("load", "head", "head", Vector.of(0, load)));
   }
 
   private static void assertFrom(Limits jack, String ask, double least) {
@@ -99,20 +99,7 @@ class ScrewRangesTest {
   @Test
   void aThreadThatJustCannotBeDriven() {
     Device jack =
-        Device.named("jack")
-            .point("foot", 0, 0)
-            .point("head", 0, 1)
-            .member("head", "head")
-            .connect(new Guide("guide", "head", "head", "ground", Direction.UP))
-            .connect(
-                new Screw(
-                    "screw",
-                    End.of("head", "head"),
-                    End.of("ground", "foot"),
-                    2 * Math.PI * 0.02 * 2,
-                    0.02,
-                    0.5))
-            .load(new Force("load", "head", "head", Vector.of(0, -1000)))
+        jack(2 * Math.PI * 0.02 * 2, 0.5, -1000)
             .load(
                 new Sought(
                     "crank", Sought.Want.COUPLE, "screw", Optional.empty(), Optional.empty()))
@@ -128,16 +115,8 @@ class ScrewRangesTest {
   @Test
   void aQuotientWithACoupleThatIsNone() {
     DeviceBuilder steep =
-        Device.named("steep thread")
-            .point("foot", 0, 0)
-            .point("head", 0, 1)
-            .member("head", "head")
-            .connect(new Guide("guide", "head", "head", "ground", Direction.UP))
-            .connect(
-                new Screw(
-                    "screw", End.of("head", "head"), End.of("ground", "foot"), 0.2, 0.02, 0.7))
-            .connect(new Roller("stop", "head", "head", "ground", Direction.DOWN, Sides.ONE))
-            .load(new Force("load", "head", "head", Vector.of(0, -1000)));
+        jack(0.2, 0.7, -1000)
+            .connect(new Roller("stop", "head", "head", "ground", Direction.DOWN, Sides.ONE));
     Limits limits = Limits.of(steep.build());
     String binds = "the thread binds: no couple turns it";
 

@@ -8,7 +8,9 @@ import bellcrank.statics.device.End;
 import bellcrank.statics.device.Force;
 import bellcrank.statics.device.Guide;
 import bellcrank.statics.device.Pin;
+import bellcrank.statics.device.Roller;
 import bellcrank.statics.device.Screw;
+import bellcrank.statics.device.Sides;
 import bellcrank.statics.device.Stop;
 import bellcrank.statics.device.Turn;
 import bellcrank.statics.device.Weight;
@@ -78,6 +80,24 @@ final class Yard {
 
   /** A rope from a load of 100 N over a post, half a turn and more whole ones. */
   static Device capstan(double friction, int turns) {
+    return overPost(friction, turns)
+        .load(new Force("barrel", "load", "load", Vector.of(0, -100)))
+        .sought("pull", "hand", "hand", Direction.DOWN)
+        .build();
+  }
+
+  /** A cart on two wheels that only push, free to roll. */
+  static DeviceBuilder cart() {
+    return named("cart")
+        .point("front", 1, 0)
+        .point("back", -1, 0)
+        .member("cart", "back", "front")
+        .connect(new Roller("front", "front", "cart", "ground", Direction.UP, Sides.ONE))
+        .connect(new Roller("back", "back", "cart", "ground", Direction.UP, Sides.ONE));
+  }
+
+  /** A rope that hangs down on both sides of a post, half a turn and more whole ones, unloaded. */
+  static DeviceBuilder overPost(double friction, int turns) {
     return named("capstan")
         .point("post", 0, 0)
         .point("load", -0.1, -1)
@@ -91,10 +111,7 @@ final class Yard {
                 new Stop(Stop.Kind.POST, "ground", "post", 0.1, Turn.CLOCKWISE),
                 Stop.end("hand", "hand"),
                 friction,
-                turns))
-        .load(new Force("barrel", "load", "load", Vector.of(0, -100)))
-        .sought("pull", "hand", "hand", Direction.DOWN)
-        .build();
+                turns));
   }
 
   /** A lever 1 m : 2 m on a pin of 30 mm radius with friction, 1000 N at its short arm. */

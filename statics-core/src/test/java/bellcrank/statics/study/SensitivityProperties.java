@@ -94,9 +94,9 @@ class SensitivityProperties {
     if (!(balance.outcome() instanceof Outcome.InBalance) || balance.condition() > 1e4 || level) {
       return;
     }
-    // a rate may be nothing but the rounding of forces
-    double forces = 1 + BalanceRates.of(device, device.cases().get(0)).scale();
-    double rounding = 1e-9 * forces * Math.max(1, balance.condition() / 100);
+    // of large and nearly dependent forces more than that is rounding
+    double forces = BalanceRates.of(device, device.cases().get(0)).scale();
+    double rounding = 1e-13 * forces * balance.condition();
     Similarity seen = new Similarity(pick % 2 == 0, 0.7, 2.5, Vector.of(3, -2), 1);
     Device other = seen.of(device);
     List<Input> inputs =
@@ -116,7 +116,9 @@ class SensitivityProperties {
         double rate = there.rate().orElseThrow() * length;
         assertThat(rate)
             .as(figure.text() + " by " + input)
-            .isCloseTo(here.rate().getAsDouble(), within(rounding + 1e-6 * Math.abs(rate)));
+            .isCloseTo(
+                here.rate().getAsDouble(),
+                within(Math.max(rounding, 1e-8 * Math.max(1, 100 * Math.abs(rate)))));
       }
     }
   }
