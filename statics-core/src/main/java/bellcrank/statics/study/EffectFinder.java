@@ -29,6 +29,13 @@ final class EffectFinder {
   /** Relative difference of the rates on both sides of a limit that is no rounding. */
   private static final double KINK = 1e-7;
 
+  /** Difference of rates, as a share of the forces, when they are shared otherwise: rounding. */
+  private static final double SHARED = 1e-9;
+
+  private static final Effect.Change NOT_FIXED =
+      new Effect.Change.None(
+          "a change of it takes the balance away, or changes what statics fixes");
+
   /** Rate per unit of the input, as a share of the forces, that is none. */
   private static final double NOTHING = 1e-12;
 
@@ -129,9 +136,7 @@ final class EffectFinder {
     Optional<DualReader> reader = solved.at(rates);
     Optional<Dual> read = reader.orElseGet(() -> solved.withoutForces(rates)).read(ask);
     if (reader.isEmpty() && read.filter(one -> Double.isFinite(one.value())).isEmpty()) {
-      return Optional.of(
-          new Effect.Change.None(
-              "a change of it takes the balance away, or changes what statics fixes"));
+      return Optional.of(NOT_FIXED);
     }
     double scale = scale(solved, stated.dimension());
     boolean sure =
@@ -139,6 +144,9 @@ final class EffectFinder {
             && Double.isFinite(read.get().rate())
             && Math.abs(read.get().value() - stated.si())
                 <= SAME * Math.max(Math.abs(stated.si()), scale);
+    if (sure && !isFixedBeside(solved, rates, ask, read.get().rate(), scale)) {
+      return Optional.of(NOT_FIXED);
+    }
     if (sure && Math.abs(stated.si()) <= SAME * scale) {
       Optional<List<Dual>> force = reader.flatMap(one -> one.components(ask));
       if (force.isPresent()) {
@@ -148,6 +156,19 @@ final class EffectFinder {
     return sure
         ? Optional.of(new Effect.Change.Smooth(read.orElseThrow().rate() + 0.0))
         : Optional.empty();
+  }
+
+  /** Whether statics still fixes an answer when the input changes, so that it has a rate at all. */
+  private static boolean isFixedBeside(
+      BalanceRates solved, Rates rates, Ask ask, double rate, double scale) {
+    Optional<BalanceRates> other = solved.otherwiseShared();
+    if (other.isEmpty()) {
+      return true;
+    }
+    Optional<Dual> read = other.get().at(rates).flatMap(reader -> reader.read(ask));
+    return read.isPresent()
+        && Math.abs(read.get().rate() - rate)
+            <= KINK * Math.max(Math.abs(rate), Math.abs(read.get().rate())) + SHARED * scale;
   }
 
   /** A force that is none gets a size whichever way its cause changes. */

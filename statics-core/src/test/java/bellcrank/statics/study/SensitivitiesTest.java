@@ -290,4 +290,31 @@ class SensitivitiesTest {
             "1 mm more of x of out raises pin by 0.200 N, 1 mm less raises pin by 0.200 N: different"
                 + " to either side.");
   }
+
+  /**
+   * Pinned at both ends, a level plank leaves the thrust along it open and fixes what is across:
+   * 300·1/4 at the far end, −300·1/4² more for each metre that end is moved out. Once that end is
+   * higher, the thrust has a part upwards, and statics no longer fixes it.
+   */
+  @Test
+  void whatIsFixedInThisPoseOnlyHasNoRate() {
+    Device plank =
+        Device.named("plank between walls")
+            .point("near", 0, 0)
+            .point("sack", 1, 0)
+            .point("far", 4, 0)
+            .member("plank", "near", "sack", "far")
+            .pin("near", "near", "plank", "ground")
+            .pin("far", "far", "plank", "ground")
+            .force("load", "plank", "sack", Vector.of(0, -300))
+            .build();
+    Model model = Model.of(plank);
+    Figure across = Figure.parse("far.y on plank");
+    Effect out = new EffectFinder(model, across).effect(Input.x("far"));
+    assertThat(out.how()).isEqualTo(Effect.How.SOLVED);
+    assertThat(out.rate().orElseThrow()).isCloseTo(-300.0 / 16, within(1e-9));
+    Effect up = new EffectFinder(model, across).effect(Input.y("far"));
+    assertThat(up.change()).isInstanceOf(Effect.Change.None.class);
+    assertThat(up.how()).isEqualTo(Effect.How.NOT_FOUND);
+  }
 }

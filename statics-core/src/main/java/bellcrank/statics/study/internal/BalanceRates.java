@@ -36,6 +36,34 @@ public final class BalanceRates {
     forces = factored.solve(loads).data;
   }
 
+  private BalanceRates(BalanceRates of, double[] forces) {
+    stated = of.stated;
+    factored = of.factored;
+    balanced = of.balanced;
+    scale = of.scale;
+    this.forces = forces;
+  }
+
+  /**
+   * The same loads balanced by other forces, where statics does not fix them all. What is fixed now
+   * may be so in this very pose only; then its rate is another one here.
+   *
+   * @return empty if statics fixes all forces
+   */
+  public Optional<BalanceRates> otherwiseShared() {
+    List<double[]> free = factored.free();
+    double[] others = forces.clone();
+    double share = scale();
+    for (double[] change : free) {
+      for (int k = 0; k < others.length; k++) {
+        others[k] += share * change[k];
+      }
+      // not all alike, so that two of them do not cancel
+      share *= 0.7;
+    }
+    return free.isEmpty() ? Optional.empty() : Optional.of(new BalanceRates(this, others));
+  }
+
   /**
    * The balance of a device as drawn.
    *
